@@ -1,0 +1,1 @@
+"""An offline guidance kiosk for closing and opening a frozen-dessert dispensing freezer."""

@@ -1,0 +1,1 @@
+"""The append-only, hash-chained table of events, in SQLite."""

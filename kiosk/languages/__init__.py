@@ -1,0 +1,1 @@
+"""The kiosk's own words, one Fluent message file per language."""

@@ -1,0 +1,153 @@
+"""The kiosk's own sentences and command words in one language."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from decimal import Decimal
+from functools import lru_cache
+from importlib import resources
+from typing import Any
+
+from fluent.runtime import FluentBundle, FluentResource
+from fluent.runtime.types import fluent_number
+
+from kiosk.engine import commands as c
+from kiosk.engine.prompt import Line, Message, Number, Prompt
+from kiosk.procedure.model import Text
+from kiosk.trade.units import Quantity
+
+_FALLBACK = "en"
+
+_UNIT_MESSAGES = {
+    "L": "unit-litres",
+    "mL": "unit-millilitres",
+    "gal": "unit-gallons",
+    "qt": "unit-quarts",
+    "fl oz": "unit-fluid-ounces",
+    "g": "unit-grams",
+    "s": "unit-seconds",
+    "min": "unit-minutes",
+    "h": "unit-hours",
+    "°C": "unit-celsius",
+    "°F": "unit-fahrenheit",
+    "mg/L": "unit-milligrams-per-litre",
+    "pH": "unit-ph",
+    "": "unit-none",
+}
+
+_ACT_MESSAGES: dict[type, str] = {
+    c.Confirm: "say-next",
+    c.Yes: "say-yes",
+    c.No: "say-no",
+    c.SayAgain: "say-repeat",
+    c.Back: "say-back",
+    c.CallProblem: "say-problem",
+    c.Pause: "say-pause",
+    c.Resume: "say-continue",
+    c.HandOver: "say-hand-over",
+    c.TakeOutOfService: "say-out-of-service",
+    c.End: "say-end",
+}
+
+
+class MissingMessage(LookupError):
+    """A language's message file lacks a message, or a message lacks what should fill it."""
+
+
+def languages() -> tuple[str, ...]:
+    """Return the languages that have a message file, sorted."""
+    folder = resources.files("kiosk.languages")
+    return tuple(sorted(p.name[:-4] for p in folder.iterdir() if p.name.endswith(".ftl")))
+
+
+@lru_cache
+def words(language: str) -> Words:
+    """Return the words of a language; English for a language without a message file."""
+    return Words(language if language in languages() else _FALLBACK)
+
+
+class Words:
+    """One language's message file."""
+
+    def __init__(self, language: str) -> None:
+        self.language = language
+        text = (resources.files("kiosk.languages") / f"{language}.ftl").read_text("utf-8")
+        self._bundle = FluentBundle([language], use_isolating=False)
+        self._bundle.add_resource(FluentResource(text))
+
+    def say(self, name: str, **args: Any) -> str:
+        """Return a message. Raises MissingMessage."""
+        try:
+            pattern = self._bundle.get_message(name).value
+        except LookupError as error:
+            raise MissingMessage(f"{self.language}.ftl has no message '{name}'") from error
+        if pattern is None:
+            raise MissingMessage(f"{self.language}.ftl: the message '{name}' is empty")
+        filled = {key.replace("-", "_"): value for key, value in args.items()}
+        text, errors = self._bundle.format_pattern(pattern, filled)
+        if errors:
+            raise MissingMessage(f"{self.language}.ftl, message '{name}': {errors[0]}")
+        return str(text)
+
+    def quantity(self, amount: Quantity) -> str:
+        """Return a quantity with its unit written out: `8 litres`."""
+        value = amount.value.normalize()
+        digits = max(0, -int(value.as_tuple().exponent))
+        number = fluent_number(float(value), minimumFractionDigits=digits)
+        return self.say(_UNIT_MESSAGES[amount.unit], n=number)
+
+    def number(self, number: Number) -> str:
+        """Return a reading with its unit written out."""
+        return self.quantity(Quantity(Decimal(number.value), number.unit))
+
+    def text(self, text: Text) -> str:
+        """Return a procedure's sentence, in English where this language is missing."""
+        found = text.get(self.language) or text.get(_FALLBACK)
+        return next(iter(text.values())) if found is None else found
+
+    def line(self, line: Line) -> str:
+        """Return one line of a prompt."""
+        if not isinstance(line, Message):
+            return self.text(line)
+        return self.say(line.name, **{key: self._fill(arg) for key, arg in line.args.items()})
+
+    def _fill(self, arg: str | Text | Number) -> str:
+        if isinstance(arg, Number):
+            return self.number(arg)
+        return self.text(arg) if isinstance(arg, Mapping) else arg
+
+    def lines(self, prompt: Prompt) -> list[str]:
+        """Return the lines of a prompt, without its caution."""
+        return [self.line(line) for line in prompt.lines]
+
+    def spoken(self, prompt: Prompt) -> str:
+        """Return what is said: the caution first, then the lines."""
+        caution = prompt.caution
+        first: list[str] = []
+        if caution is not None:
+            signal = self.say(f"signal-{caution.signal}")
+            first = [f"{signal}.", self.text(caution.hazard), self.text(caution.avoid)]
+        return " ".join([*first, *self.lines(prompt)])
+
+    def phrases(self, act: c.Act) -> tuple[str, ...]:
+        """Return the ways to say an act that has words of its own; the first one is shown."""
+        if isinstance(act, c.Inspected):
+            name = f"say-{act.finding.replace(' ', '-')}"
+        elif type(act) in _ACT_MESSAGES:
+            name = _ACT_MESSAGES[type(act)]
+        else:
+            return ()
+        return tuple(part.strip() for part in self.say(name).split("/"))
+
+    def refusal(self, refusal: c.Refusal) -> str:
+        """Return why something was not done."""
+        args: dict[str, Any] = dict(refusal.args)
+        if "seconds" in args:
+            args["time"] = self.time_left(float(args.pop("seconds")))
+        return self.say(f"refused-{refusal.why}", **args)
+
+    def time_left(self, seconds: float) -> str:
+        """Return a time in minutes, or in seconds below two minutes; part units count as whole."""
+        if seconds > 120:
+            return self.quantity(Quantity(Decimal(int(-(-seconds // 60))), "min"))
+        return self.quantity(Quantity(Decimal(int(-(-seconds // 1))), "s"))

@@ -1,0 +1,30 @@
+"""What is wrong in a file, where, and how to mend it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class Fault:
+    """One thing that is wrong in a file."""
+
+    file: str
+    line: int
+    """1-based; 0 when no line can be named."""
+    field: str
+    what: str
+    mend: str
+
+    def __str__(self) -> str:
+        place = f"{self.file}:{self.line}" if self.line else self.file
+        field = f"{self.field}: " if self.field else ""
+        return f"{place}: {field}{self.what}. To mend: {self.mend}."
+
+
+class FaultyFile(Exception):
+    """A file cannot be used; `faults` has every reason found."""
+
+    def __init__(self, faults: list[Fault]) -> None:
+        self.faults = sorted(faults)
+        super().__init__("\n".join(str(fault) for fault in self.faults))

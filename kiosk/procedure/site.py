@@ -1,0 +1,132 @@
+"""The site: its machines, people, product and settings, read from a TOML file."""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from decimal import Decimal
+from pathlib import Path
+from typing import Any, ClassVar
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
+
+from pydantic import TypeAdapter, ValidationError
+
+from kiosk.procedure.fault import Fault, FaultyFile
+
+_STRICT: dict[str, Any] = {"extra": "forbid", "coerce_numbers_to_str": True}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Sanitizer:
+    """The chlorine sanitizer in use, as its label has it; nothing here is assumed."""
+
+    __pydantic_config__: ClassVar[Any] = _STRICT
+    name: str
+    available_chlorine: Decimal
+    """Share of available chlorine by weight, 0 to 1."""
+    packet_grams: Decimal
+    target: Decimal
+    """Wanted strength in mg/L."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Machine:
+    """One machine in the shop."""
+
+    __pydantic_config__: ClassVar[Any] = _STRICT
+    id: str
+    name: str
+    kind: str
+    settings: Mapping[str, str] = field(default_factory=dict)
+    options: Mapping[str, str] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Person:
+    """Someone who may walk a session."""
+
+    __pydantic_config__: ClassVar[Any] = _STRICT
+    id: str
+    name: str
+    language: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Site:
+    """One shop."""
+
+    __pydantic_config__: ClassVar[Any] = _STRICT
+    name: str
+    time_zone: str
+    opens: str
+    closes: str
+    """Local times, as 10:00."""
+    languages: tuple[str, ...]
+    limits: str
+    sanitizer: Sanitizer
+    machines: tuple[Machine, ...]
+    people: tuple[Person, ...]
+    settings: Mapping[str, str] = field(default_factory=dict)
+    options: Mapping[str, str] = field(default_factory=dict)
+    practice: bool = False
+    """True for an invented shop: its sessions are marked as practice."""
+
+    def machine(self, machine_id: str) -> Machine:
+        """Return a machine by id; KeyError when there is none."""
+        return {one.id: one for one in self.machines}[machine_id]
+
+    def person(self, person_id: str) -> Person:
+        """Return a person by id; KeyError when there is none."""
+        return {one.id: one for one in self.people}[person_id]
+
+
+def load_site(path: Path) -> Site:
+    """Load a site file. Raises FaultyFile, naming field and mend."""
+    name = str(path)
+    try:
+        data = tomllib.loads(path.read_text(encoding="utf-8"))
+    except (OSError, UnicodeDecodeError) as error:
+        mend = "make the file readable, as UTF-8 text"
+        raise FaultyFile([Fault(name, 0, "", f"cannot be read ({error})", mend)]) from error
+    except tomllib.TOMLDecodeError as error:
+        mend = "look at the quotes, brackets and equal signs at this place"
+        raise FaultyFile([Fault(name, 0, "", f"is not TOML: {error}", mend)]) from error
+    try:
+        site = TypeAdapter(Site).validate_python(data)
+    except ValidationError as error:
+        faults = [
+            Fault(
+                name, 0, ".".join(str(part) for part in one["loc"]), one["msg"].lower(),
+                "see demo/site.toml for a whole example",
+            )
+            for one in error.errors()
+        ]  # fmt: skip
+        raise FaultyFile(faults) from error
+    _check(name, site)
+    return site
+
+
+def _check(name: str, site: Site) -> None:
+    faults: list[Fault] = []
+    try:
+        ZoneInfo(site.time_zone)
+    except (ZoneInfoNotFoundError, ValueError):
+        mend = "write a name of the IANA time zone list, as 'Etc/UTC'"
+        faults.append(Fault(name, 0, "time_zone", f"'{site.time_zone}' is no time zone", mend))
+    for what, ids in (("machines", [m.id for m in site.machines]),
+                      ("people", [p.id for p in site.people])):  # fmt: skip
+        if not ids:
+            faults.append(Fault(name, 0, what, "none is listed", f"add a [[{what}]] table"))
+        faults += [
+            Fault(name, 0, what, f"the id '{one}' stands twice", "give each an id of its own")
+            for one in sorted({one for one in ids if ids.count(one) > 1})
+        ]
+    for person in site.people:
+        if person.language not in site.languages:
+            what = (
+                f"{person.id} speaks '{person.language}', which is not among the site's languages"
+            )
+            faults.append(Fault(name, 0, "people", what, f"add '{person.language}' to languages"))
+    if faults:
+        raise FaultyFile(faults)
