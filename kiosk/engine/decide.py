@@ -136,7 +136,7 @@ class _Ruling:
             case c.Speak(language):
                 return [e.LanguageChanged(language)]
             case c.Restart():
-                return self._lapse("restart")
+                return self._hold("restart" if state.because == "pause" else state.because)
             case _ if state.ending:
                 return NOT_NOW
             case c.CallProblem() if state.because in ("pause", "restart"):

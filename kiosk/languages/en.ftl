@@ -1,15 +1,44 @@
 ### The kiosk's own words in English.
 
+language-name = English
+
 ## Units, written out so that they are read and spoken alike.
-unit-litres = { $n -> [one] { $n } litre *[other] { $n } litres }
-unit-millilitres = { $n -> [one] { $n } millilitre *[other] { $n } millilitres }
-unit-gallons = { $n -> [one] { $n } gallon *[other] { $n } gallons }
-unit-quarts = { $n -> [one] { $n } quart *[other] { $n } quarts }
-unit-fluid-ounces = { $n -> [one] { $n } fluid ounce *[other] { $n } fluid ounces }
-unit-grams = { $n -> [one] { $n } gram *[other] { $n } grams }
-unit-seconds = { $n -> [one] { $n } second *[other] { $n } seconds }
-unit-minutes = { $n -> [one] { $n } minute *[other] { $n } minutes }
-unit-hours = { $n -> [one] { $n } hour *[other] { $n } hours }
+unit-litres = { $n ->
+    [one] { $n } litre
+   *[other] { $n } litres
+}
+unit-millilitres = { $n ->
+    [one] { $n } millilitre
+   *[other] { $n } millilitres
+}
+unit-gallons = { $n ->
+    [one] { $n } gallon
+   *[other] { $n } gallons
+}
+unit-quarts = { $n ->
+    [one] { $n } quart
+   *[other] { $n } quarts
+}
+unit-fluid-ounces = { $n ->
+    [one] { $n } fluid ounce
+   *[other] { $n } fluid ounces
+}
+unit-grams = { $n ->
+    [one] { $n } gram
+   *[other] { $n } grams
+}
+unit-seconds = { $n ->
+    [one] { $n } second
+   *[other] { $n } seconds
+}
+unit-minutes = { $n ->
+    [one] { $n } minute
+   *[other] { $n } minutes
+}
+unit-hours = { $n ->
+    [one] { $n } hour
+   *[other] { $n } hours
+}
 unit-celsius = { $n } degrees Celsius
 unit-fahrenheit = { $n } degrees Fahrenheit
 unit-milligrams-per-litre = { $n } parts per million
@@ -31,6 +60,9 @@ say-end = end the session
 say-good = good
 say-replaced = replaced
 say-none-left = none left
+say-language = other language
+say-never-mind = never mind
+say-number = number { $number }
 
 ## Signal words, as ANSI Z535 uses them.
 signal-danger = Danger
@@ -63,6 +95,10 @@ end-asked = End this session now? It is not finished. Yes or no?
 complete = The procedure is complete. Thank you.
 aborted = The session is ended before its end. Tell the next person:
 out-of-service = The machine is out of service. Tell the next person:
+
+who-takes-over = Who takes over?
+which-language = Which language?
+not-written = The journal could not be written, so nothing was recorded and nothing has moved. Free the disk or call your supervisor, then try again.
 
 ## Why something was not done.
 refused-not-now = That cannot be done now.

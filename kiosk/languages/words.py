@@ -10,6 +10,7 @@ from typing import Any
 
 from fluent.runtime import FluentBundle, FluentResource
 from fluent.runtime.types import fluent_number
+from fluent.syntax.ast import Junk
 
 from kiosk.engine import commands as c
 from kiosk.engine.prompt import Line, Message, Number, Prompt
@@ -72,8 +73,13 @@ class Words:
     def __init__(self, language: str) -> None:
         self.language = language
         text = (resources.files("kiosk.languages") / f"{language}.ftl").read_text("utf-8")
+        resource = FluentResource(text)
+        for entry in resource.body:
+            if isinstance(entry, Junk):
+                place = str(entry.content)[:60]
+                raise MissingMessage(f"{language}.ftl cannot be read at: {place!r}")
         self._bundle = FluentBundle([language], use_isolating=False)
-        self._bundle.add_resource(FluentResource(text))
+        self._bundle.add_resource(resource)
 
     def say(self, name: str, **args: Any) -> str:
         """Return a message. Raises MissingMessage."""

@@ -1,0 +1,122 @@
+### Las palabras del quiosco en español. Borrador hecho a máquina; falta la revisión de un hablante.
+
+language-name = Español
+
+## Unidades, escritas en palabras para que se lean y se digan igual.
+unit-litres = { $n ->
+    [one] { $n } litro
+   *[other] { $n } litros
+}
+unit-millilitres = { $n ->
+    [one] { $n } mililitro
+   *[other] { $n } mililitros
+}
+unit-gallons = { $n ->
+    [one] { $n } galón
+   *[other] { $n } galones
+}
+unit-quarts = { $n ->
+    [one] { $n } cuarto de galón
+   *[other] { $n } cuartos de galón
+}
+unit-fluid-ounces = { $n ->
+    [one] { $n } onza líquida
+   *[other] { $n } onzas líquidas
+}
+unit-grams = { $n ->
+    [one] { $n } gramo
+   *[other] { $n } gramos
+}
+unit-seconds = { $n ->
+    [one] { $n } segundo
+   *[other] { $n } segundos
+}
+unit-minutes = { $n ->
+    [one] { $n } minuto
+   *[other] { $n } minutos
+}
+unit-hours = { $n ->
+    [one] { $n } hora
+   *[other] { $n } horas
+}
+unit-celsius = { $n ->
+    [one] { $n } grado Celsius
+   *[other] { $n } grados Celsius
+}
+unit-fahrenheit = { $n ->
+    [one] { $n } grado Fahrenheit
+   *[other] { $n } grados Fahrenheit
+}
+unit-milligrams-per-litre = { $n } partes por millón
+unit-ph = pH { $n }
+unit-none = { $n }
+
+## Palabras para decir. Las maneras de decir lo mismo se separan con una barra; se muestra la primera.
+say-next = siguiente / paso terminado / listo
+say-yes = sí
+say-no = no
+say-repeat = repite / otra vez
+say-back = volver atrás
+say-problem = problema
+say-pause = pausa
+say-continue = continuar
+say-hand-over = cambio de persona
+say-out-of-service = fuera de servicio
+say-end = terminar la sesión
+say-good = está bien
+say-replaced = cambiado
+say-none-left = no queda ninguno
+say-language = otro idioma
+say-never-mind = olvídalo
+say-number = número { $number }
+
+## Palabras de advertencia.
+signal-danger = Peligro
+signal-warning = Advertencia
+signal-caution = Precaución
+signal-notice = Aviso
+
+## Preguntas.
+first-again = Primero, confirma esto otra vez.
+say-phrase = Cuando sea así, di: { $phrase }.
+heard-phrase = Oí: { $phrase }. ¿Sí o no?
+heard-number = Oí { $number }. ¿Sí o no?
+is-that-so = ¿Es así? ¿Sí o no?
+good-or-replaced = ¿Está bien, o lo has cambiado?
+try-again = Corrígelo y di siguiente para intentarlo otra vez.
+time-up = Se cumplió el tiempo. Di siguiente para seguir.
+witness-needed = Una segunda persona debe confirmarlo con su clave.
+count-off = Contaste { $number }. La lista de piezas dice { $expected }. Busca la pieza que falta.
+reading-off-least = { $number } es muy poco. Debe ser { $least } o más.
+reading-off-most = { $number } es demasiado. Debe ser { $most } o menos.
+reading-off-least-most = { $number } está fuera del límite. Debe estar entre { $least } y { $most }.
+passes-ran-out = Fue la pasada número { $number } y todavía no está bien.
+what-is-wrong = ¿Qué pasa?
+then-continue = Cuando esté hecho, di continuar.
+stop-here = La máquina no puede seguir. Ponla fuera de servicio, o cambia de persona.
+held-pause = La sesión está en pausa. Di continuar para seguir. Se preguntará otra vez lo que pudo cambiar.
+held-restart = El quiosco se reinició. Di continuar. Se preguntará otra vez lo que pudo cambiar.
+held-no-way-in = Este procedimiento no puede seguir de forma segura. Termina la sesión y avisa a tu supervisor.
+end-asked = ¿Terminar la sesión ahora? No está completa. ¿Sí o no?
+complete = El procedimiento está completo. Gracias.
+aborted = La sesión terminó antes de su final. Avisa a la siguiente persona:
+out-of-service = La máquina está fuera de servicio. Avisa a la siguiente persona:
+who-takes-over = ¿Quién sigue?
+which-language = ¿Qué idioma?
+not-written = No se pudo escribir el registro: nada quedó anotado y nada avanzó. Libera espacio o llama a tu supervisor, y prueba otra vez.
+
+## Por qué algo no se hizo.
+refused-not-now = Eso no se puede hacer ahora.
+refused-hold-first = Es una parada de seguridad. Di la frase entera, o pulsa su botón y mantenlo pulsado.
+refused-time-left = Todavía no. Faltan { $time }.
+refused-number-first = Primero di el número.
+refused-absurd = Ese número no puede ser. Debe estar entre { $least } y { $most }.
+refused-whole-number = Di un número entero.
+refused-look-first = Mira primero la pieza. Di: está bien, cambiado, o no queda ninguno.
+refused-reason-first = Di primero qué pasa.
+refused-no-such-reason = Ese motivo no se conoce aquí.
+refused-must-stop = La máquina no puede seguir. Ponla fuera de servicio.
+refused-no-way-in = No hay manera segura de seguir desde aquí. Termina la sesión.
+refused-confirm-this-first = Confirma esto primero.
+refused-first-step = Este es el primer paso.
+refused-same-person = Debe ser otra persona.

@@ -1,0 +1,89 @@
+### 키오스크의 한국어 문구. 기계 초안이며, 한국어 사용자의 검토가 필요하다.
+
+language-name = 한국어
+
+## 단위. 읽고 말하기가 같도록 말로 적는다.
+unit-litres = { $n } 리터
+unit-millilitres = { $n } 밀리리터
+unit-gallons = { $n } 갤런
+unit-quarts = { $n } 쿼트
+unit-fluid-ounces = { $n } 액량 온스
+unit-grams = { $n } 그램
+unit-seconds = { $n } 초
+unit-minutes = { $n } 분
+unit-hours = { $n } 시간
+unit-celsius = 섭씨 { $n } 도
+unit-fahrenheit = 화씨 { $n } 도
+unit-milligrams-per-litre = { $n } 피피엠
+unit-ph = 피에이치 { $n }
+unit-none = { $n }
+
+## 말할 낱말. 같은 뜻의 말은 빗금으로 나누며, 첫째 것이 화면에 나온다.
+say-next = 다음 / 다음 단계
+say-yes = 네
+say-no = 아니요
+say-repeat = 다시 말해
+say-back = 뒤로
+say-problem = 문제 있음
+say-pause = 잠깐 멈춤
+say-continue = 계속
+say-hand-over = 담당자 교대
+say-out-of-service = 사용 중지
+say-end = 작업 종료
+say-good = 좋음
+say-replaced = 교체 완료
+say-none-left = 재고 없음
+say-language = 다른 언어
+say-never-mind = 취소
+say-number = 번호 { $number }
+
+## 주의를 알리는 말.
+signal-danger = 위험
+signal-warning = 경고
+signal-caution = 주의
+signal-notice = 알림
+
+## 물음.
+first-again = 먼저 다시 확인하세요.
+say-phrase = 확인되면 이렇게 말하세요. { $phrase }.
+heard-phrase = { $phrase }, 이렇게 들었습니다. 맞습니까? 네, 아니요로 답하세요.
+heard-number = { $number }, 이렇게 들었습니다. 맞습니까? 네, 아니요로 답하세요.
+is-that-so = 그렇습니까? 네, 아니요로 답하세요.
+good-or-replaced = 상태가 좋습니까, 아니면 교체했습니까?
+try-again = 바로잡은 뒤에 다음이라고 말하면 다시 합니다.
+time-up = 시간이 다 되었습니다. 다음이라고 말하세요.
+witness-needed = 다른 사람이 자신의 비밀번호로 확인해야 합니다.
+count-off = { $number }개를 세었습니다. 부품표에는 { $expected }개입니다. 없는 부품을 찾으세요.
+reading-off-least = { $number }, 너무 낮습니다. { $least } 이상이어야 합니다.
+reading-off-most = { $number }, 너무 높습니다. { $most } 이하여야 합니다.
+reading-off-least-most = { $number }, 한계를 벗어났습니다. { $least }에서 { $most } 사이여야 합니다.
+passes-ran-out = { $number }번 했지만 아직 깨끗하지 않습니다.
+what-is-wrong = 무엇이 문제입니까?
+then-continue = 끝나면 계속이라고 말하세요.
+stop-here = 기계를 더 쓸 수 없습니다. 사용을 중지하거나 담당자를 바꾸세요.
+held-pause = 멈추었습니다. 계속이라고 말하세요. 바뀌었을 수 있는 것은 다시 묻습니다.
+held-restart = 키오스크가 다시 켜졌습니다. 계속이라고 말하세요. 바뀌었을 수 있는 것은 다시 묻습니다.
+held-no-way-in = 여기서는 안전하게 계속할 수 없습니다. 작업을 종료하고 관리자에게 알리세요.
+end-asked = 지금 작업을 종료합니까? 아직 끝나지 않았습니다. 네, 아니요로 답하세요.
+complete = 모든 단계를 마쳤습니다. 감사합니다.
+aborted = 작업이 끝나기 전에 종료되었습니다. 다음 사람에게 알리세요.
+out-of-service = 기계 사용을 중지했습니다. 다음 사람에게 알리세요.
+who-takes-over = 누가 이어서 합니까?
+which-language = 어느 언어로 할까요?
+not-written = 기록을 쓰지 못했습니다. 아무것도 기록되지 않았고 진행되지 않았습니다. 저장 공간을 비우거나 관리자를 부른 뒤 다시 하세요.
+
+## 하지 않은 까닭.
+refused-not-now = 지금은 할 수 없습니다.
+refused-hold-first = 안전 확인 단계입니다. 문장을 모두 말하거나 단추를 길게 누르세요.
+refused-time-left = 아직 아닙니다. { $time } 남았습니다.
+refused-number-first = 먼저 숫자를 말하세요.
+refused-absurd = 있을 수 없는 숫자입니다. { $least }에서 { $most } 사이여야 합니다.
+refused-whole-number = 정수로 말하세요.
+refused-look-first = 먼저 부품을 보고, 좋음, 교체 완료, 재고 없음 가운데 하나로 답하세요.
+refused-reason-first = 무엇이 문제인지 먼저 말하세요.
+refused-no-such-reason = 알 수 없는 이유입니다.
+refused-must-stop = 기계를 더 쓸 수 없습니다. 사용을 중지하세요.
+refused-no-way-in = 여기서 안전하게 계속할 수 없습니다. 작업을 종료하세요.
+refused-confirm-this-first = 먼저 이것을 확인하세요.
+refused-first-step = 첫 단계입니다.
+refused-same-person = 다른 사람이어야 합니다.

@@ -1,0 +1,1 @@
+"""A whole procedure walked by a simulated worker, with no screen and no hands."""

@@ -1,0 +1,53 @@
+"""The two voices of a rehearsal: the kiosk's, rendered for real, and the simulated worker's."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from pathlib import Path
+
+from kiosk.speaking.prompt_cache import PromptCache
+
+WORKER_VOICES: dict[str, tuple[tuple[str, int], ...]] = {
+    "en": (("gmw/en-us", 150), ("gmw/en-us+f3", 140), ("gmw/en", 140), ("gmw/en-us+m3", 155)),
+    "ko": (("ko", 130), ("ko+f2", 125), ("ko+m3", 140), ("ko", 110)),
+}
+"""Voice and rate of the worker's first try, second try, and so on: people vary when they repeat."""
+
+
+class RenderedVoice:
+    """A voice that renders every prompt and plays none."""
+
+    notice = ""
+
+    def __init__(self, cache: PromptCache, heard: Callable[[str], None]) -> None:
+        self._cache = cache
+        self._heard = heard
+
+    def say(self, text: str, language: str, on_end: Callable[[], None]) -> None:
+        """Render a prompt, hand its text to whoever listens, and end at once."""
+        self._cache.wave(text, language)
+        self._heard(text)
+        on_end()
+
+    def prepare(self, texts: Iterable[str], language: str) -> None:
+        """Nothing is rendered ahead: a rehearsal renders what it says."""
+
+    def hush(self) -> None:
+        """It has ended already."""
+
+    def close(self) -> None:
+        """The cache is somebody else's."""
+
+
+class WorkerVoice:
+    """Says a phrase as the worker would, a little differently at each try."""
+
+    def __init__(self, cache: PromptCache, language: str) -> None:
+        self._cache = cache
+        self._language = language
+
+    def say(self, phrase: str, attempt: int) -> Path:
+        """Return the wave file of a phrase. Raises speaking's SpeechFailed."""
+        voices = WORKER_VOICES[self._language]
+        voice, rate = voices[attempt % len(voices)]
+        return self._cache.wave(phrase, self._language, voice=voice, rate=rate)

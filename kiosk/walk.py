@@ -1,0 +1,235 @@
+"""A session with its voice and its ear: what the screens and the rehearsal work with."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from decimal import Decimal
+from typing import Protocol
+
+from kiosk.clock import Clock
+from kiosk.engine import commands as c
+from kiosk.engine.effects import Say, Wake
+from kiosk.languages.words import Words, languages, words
+from kiosk.listening.ear import Heard
+from kiosk.listening.grammar import Grammar, grammar, label
+from kiosk.listening.numbers import spoken
+from kiosk.procedure.site import Person, Site
+from kiosk.session import Outcome, Session
+from kiosk.speaking.voice import Voice
+
+
+class Hearing(Protocol):
+    """An ear in use: told what may be heard, and when to be deaf. Safe to call from any thread."""
+
+    notice: str
+    """Empty while it hears, else the plain reason why not."""
+
+    def allow(self, phrases: Iterable[str]) -> None:
+        """Hear these phrases and no others."""
+
+    def deafen(self) -> None:
+        """Hear nothing: the kiosk speaks."""
+
+    def undeafen(self) -> None:
+        """Hear again."""
+
+    def speak(self, language: str) -> None:
+        """Listen in another language; sets `notice` when it has no ear."""
+
+
+@dataclass(frozen=True, slots=True)
+class ChooseLanguage:
+    """Ask which language to speak. The walk's own question; the engine does not know it."""
+
+
+@dataclass(frozen=True, slots=True)
+class NeverMind:
+    """Take back a question of the walk's own."""
+
+
+Choice = c.Act | ChooseLanguage | NeverMind
+
+
+@dataclass(frozen=True, slots=True)
+class Option:
+    """Something that can be done now: the act, and the words for it."""
+
+    choice: Choice
+    label: str
+    """What to say for it, and what stands on its button."""
+    detail: str = ""
+    """What it stands for, where the words alone do not tell."""
+
+
+class Walk:
+    """One session being walked. All calls but `_fell_silent` come from one thread."""
+
+    def __init__(
+        self,
+        session: Session,
+        site: Site,
+        clock: Clock,
+        voice: Voice,
+        hearing: Hearing,
+        on_change: Callable[[], None],
+    ) -> None:
+        self.session = session
+        self.site = site
+        self.voice = voice
+        self.hearing = hearing
+        self.notice = ""
+        """Why the last thing was not done; empty when it was."""
+        self.heard: Heard | None = None
+        """What the ear last made of an utterance."""
+        self._clock = clock
+        self._on_change = on_change
+        self._asking: tuple[str, tuple[Option, ...]] | None = None
+        self._grammar: dict[str, Choice] = {}
+        self._wake_at: float | None = None
+        self._saying = 0
+        self._listening_in = ""
+
+    @property
+    def words(self) -> Words:
+        """The words of the session's language."""
+        return words(self.session.state.language)
+
+    @property
+    def worker(self) -> Person | None:
+        """Who walks; None when that person is no longer on the site's list."""
+        found = (one for one in self.site.people if one.id == self.session.state.worker)
+        return next(found, None)
+
+    def begin(self, worker: Person) -> None:
+        """Start the session."""
+        self.do(c.Start(worker.id, worker.language), c.Evidence(c.Channel.TOUCH))
+
+    def take_up(self) -> None:
+        """Go on with a session that was found open."""
+        self.do(c.Restart(), c.Evidence(c.Channel.KIOSK))
+
+    def lines(self) -> list[str]:
+        """Return the lines of the open question."""
+        if self._asking:
+            return [self._asking[0]]
+        return self.words.lines(self.session.prompt())
+
+    def options(self) -> tuple[Option, ...]:
+        """Return what can be done now, in the order in which it is shown."""
+        if self._asking:
+            return self._asking[1]
+        plan, step = self.session.plan, self.session.state.step
+        found = [Option(act, label(plan, step, act, self.words)) for act in self.session.offers()]
+        if found and len(self.site.languages) > 1:
+            found.append(Option(ChooseLanguage(), self.words.say("say-language")))
+        return tuple(found)
+
+    def do(self, choice: Choice, by: c.Evidence) -> None:
+        """Do something, by touch, key or voice; show and say what follows."""
+        self.notice = ""
+        match choice:
+            case ChooseLanguage():
+                self._ask("which-language", self._language_options())
+            case NeverMind():
+                self._asking = None
+                self._say_prompt()
+            case c.HandOver(worker=""):
+                self._ask("who-takes-over", self._worker_options())
+            case _:
+                self._asking = None
+                self._follow(self.session.do(choice, by))
+        self._listen()
+        self._on_change()
+
+    def read(self, value: Decimal, channel: c.Channel) -> None:
+        """Enter a number from the keypad."""
+        self.do(c.Read(value), c.Evidence(channel))
+
+    def hear(self, heard: Heard) -> None:
+        """Take what the ear made of an utterance."""
+        self.heard = heard
+        choice = None if heard.phrase is None else self._grammar.get(heard.phrase)
+        if choice is None:
+            self._on_change()
+            return
+        self.do(choice, c.Evidence(c.Channel.VOICE, heard.text, heard.confidence, heard.ear))
+
+    def tick(self) -> None:
+        """Look at the clock; to be called about once a second."""
+        if self._wake_at is not None and self._clock.now().mono >= self._wake_at:
+            self.do(c.TimeUp(), c.Evidence(c.Channel.KIOSK))
+
+    def close(self) -> None:
+        """Fall silent and stop listening; the session stays as it is."""
+        self._saying += 1
+        self.voice.hush()
+        self.hearing.allow(())
+
+    def _follow(self, outcome: Outcome) -> None:
+        """Show a refusal, or let voice and clock do what the events ask of them."""
+        if outcome.trouble:
+            self.notice = f"{self.words.say('not-written')} ({outcome.trouble})"
+            self._say(self.words.say("not-written"))
+        if outcome.refusal is not None:
+            self.notice = self.words.refusal(outcome.refusal)
+            self._say(self.notice)
+        if outcome.events:
+            self._wake_at = None
+        for effect in outcome.effects:
+            match effect:
+                case Say():
+                    self._say_prompt()
+                case Wake(seconds):
+                    self._wake_at = self._clock.now().mono + seconds
+
+    def _ask(self, message: str, options: tuple[Option, ...]) -> None:
+        self._asking = (self.words.say(message), options)
+        self._say(self._asking[0])
+
+    def _worker_options(self) -> tuple[Option, ...]:
+        others = [one for one in self.site.people if one.id != self.session.state.worker]
+        return self._numbered([(c.HandOver(one.id, one.language), one.name) for one in others])
+
+    def _language_options(self) -> tuple[Option, ...]:
+        known = [one for one in self.site.languages if one in languages()]
+        return self._numbered([(c.Speak(one), words(one).say("language-name")) for one in known])
+
+    def _numbered(self, choices: list[tuple[c.Act, str]]) -> tuple[Option, ...]:
+        """Give each choice a number to say, for its name may be in any language."""
+        options = []
+        for number, (act, detail) in enumerate(choices, 1):
+            spoken_number = next(iter(spoken([Decimal(number)], self.words.language)))
+            said = self.words.say("say-number", number=spoken_number)
+            options.append(Option(act, said, detail))
+        return (*options, Option(NeverMind(), self.words.say("say-never-mind")))
+
+    def _say_prompt(self) -> None:
+        self._say(self.words.spoken(self.session.prompt()))
+
+    def _say(self, text: str) -> None:
+        if not text:
+            return
+        self._saying += 1
+        number = self._saying
+        self.hearing.deafen()
+        self.voice.say(text, self.words.language, lambda: self._fell_silent(number))
+
+    def _fell_silent(self, number: int) -> None:
+        if number == self._saying:
+            self.hearing.undeafen()
+
+    def _listen(self) -> None:
+        """Let the ear hear what can be done now, and nothing else."""
+        if self.words.language != self._listening_in:
+            self._listening_in = self.words.language
+            self.hearing.speak(self._listening_in)
+        if self._asking:
+            self._grammar = {option.label: option.choice for option in self._asking[1]}
+        else:
+            plan, step = self.session.plan, self.session.state.step
+            known: Grammar = grammar(plan, step, self.session.offers(), self.words)
+            self._grammar = {**known}
+            if known and len(self.site.languages) > 1:
+                self._grammar[self.words.say("say-language")] = ChooseLanguage()
+        self.hearing.allow(tuple(self._grammar))
