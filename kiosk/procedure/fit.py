@@ -57,6 +57,9 @@ def fit(
     fitting = _Fitting(library, procedure, machine, site, say_quantity)
     steps = tuple(fitting.steps())
     fitting.faults.extend(_misplaced(procedure, steps))
+    if not steps and not fitting.faults:
+        what = "no step is left to walk with these options"
+        fitting.faults.append(Fault(procedure.file, 1, "phases", what, "add steps"))
     if fitting.faults:
         raise FaultyFile(fitting.faults)
     return Plan(
@@ -87,8 +90,6 @@ def _misplaced(procedure: Procedure, steps: tuple[Step, ...]) -> Iterator[Fault]
             what, mend = f"two steps are called '{step.id}'", "give each step an id of its own"
             yield Fault(procedure.file, step.line, "id", what, mend)
         seen.add(step.id)
-    if not steps:
-        yield Fault(procedure.file, 1, "phases", "no step is left to walk", "add steps")
 
 
 class _Fitting:

@@ -1,0 +1,304 @@
+"""What is said is heard on a real sound server, and falls silent; no server is a normal day."""
+
+from __future__ import annotations
+
+import os
+import platform
+import shutil
+import socket
+import subprocess
+import sys
+import tempfile
+import threading
+import wave
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+import numpy as np
+import pytest
+from numpy.typing import NDArray
+
+from kiosk.speaking.aplay_player import AplayPlayer
+from kiosk.speaking.player import MiniaudioPlayer, NoSpeaker, Player, open_player
+from kiosk.speaking.prompt_cache import PromptCache
+from kiosk.speaking.renderer import Renderer
+from kiosk.speaking.voice import KioskVoice, open_voice
+
+RATE = 22_050
+LOUD = 0.02
+LONG_S = 30.0
+TEXT = "Pull the plug and look at it."
+ALSA_THROUGH_PULSE = "pcm.!default { type pulse }\nctl.!default { type pulse }\n"
+
+linux = pytest.mark.skipif(platform.system() != "Linux", reason="the sound server is Linux's")
+
+
+def missing_for_a_sound_server() -> str:
+    """Name what this machine lacks for a loudspeaker without hardware; '' when it has all."""
+    lacking = [name for name in ("pulseaudio", "parec") if shutil.which(name) is None]
+    return f"no sound server without hardware: {', '.join(lacking)} missing" if lacking else ""
+
+
+@contextmanager
+def null_loudspeaker() -> Iterator[dict[str, str]]:
+    """Run a sound server of our own with a loudspeaker that is heard by recording alone.
+
+    Yields the variables that lead a process to it.
+    """
+    with tempfile.TemporaryDirectory(prefix="spk") as folder:
+        place = {
+            "XDG_RUNTIME_DIR": folder,
+            "PULSE_SERVER": f"unix:{folder}/native",
+            "HOME": folder,
+        }
+        speaker = "module-null-sink sink_name=spk rate=48000 channels=2"
+        command = ["pulseaudio", "-n", "--daemonize=no", "--exit-idle-time=-1", "-L", speaker]
+        command += ["-L", f"module-native-protocol-unix socket={folder}/native"]
+        own = {name: value for name, value in place.items() if name != "PULSE_SERVER"}
+        server = subprocess.Popen(
+            command,
+            env={**os.environ, **own},
+            stdout=subprocess.DEVNULL,
+            stderr=subprocess.DEVNULL,
+        )
+        try:
+            wait_until_it_answers(Path(folder, "native"), server)
+            yield place
+        finally:
+            server.terminate()
+            server.wait()
+
+
+def wait_until_it_answers(path: Path, server: subprocess.Popen[bytes]) -> None:
+    pause = threading.Event()
+    for _ in range(500):
+        with socket.socket(socket.AF_UNIX) as client:
+            if client.connect_ex(str(path)) == 0:
+                return
+        assert server.poll() is None, "the sound server ended"
+        pause.wait(0.02)
+    raise AssertionError("the sound server did not answer in 10 s")
+
+
+class Recording:
+    """What the loudspeaker plays, as samples from -1 to 1, mono at RATE."""
+
+    def __init__(self, place: dict[str, str], rate: int = RATE, latency_ms: int = 20) -> None:
+        command = ["parec", "--device=spk.monitor", "--format=s16le", "--channels=1"]
+        command += [f"--rate={rate}", f"--latency-msec={latency_ms}"]
+        self._process = subprocess.Popen(
+            command, env={**os.environ, **place}, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL
+        )
+        # What is said before the recorder is connected is lost to it.
+        self.next(rate // 10)
+
+    def next(self, count: int) -> NDArray[np.float64]:
+        assert self._process.stdout is not None
+        read = self._process.stdout.read(count * 2)
+        assert len(read) == count * 2, "the recording ended"
+        return np.frombuffer(read, "<i2") / 32_768
+
+    def until_loud(self, limit_s: float) -> NDArray[np.float64]:
+        """Return the first loud 20 ms; fails after `limit_s` seconds of recorded silence."""
+        for _ in range(int(limit_s / 0.02)):
+            piece = self.next(RATE // 50)
+            if np.abs(piece).max() > LOUD:
+                return piece
+        raise AssertionError(f"{limit_s} s of silence were recorded")
+
+    def close(self) -> None:
+        assert self._process.stdout is not None
+        self._process.kill()
+        self._process.wait()
+        self._process.stdout.close()
+
+
+@pytest.fixture(scope="module")
+def place() -> Iterator[dict[str, str]]:
+    lacking = missing_for_a_sound_server()
+    if lacking:
+        pytest.skip(lacking)
+    with null_loudspeaker() as variables:
+        yield variables
+
+
+@pytest.fixture
+def recording(
+    place: dict[str, str], monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> Iterator[Recording]:
+    for name, value in place.items():
+        monkeypatch.setenv(name, value)
+    made = Recording(place)
+    yield made
+    made.close()
+
+
+@pytest.fixture(scope="module")
+def renderer() -> Iterator[Renderer]:
+    made = Renderer()
+    yield made
+    made.close()
+
+
+@pytest.fixture(params=["miniaudio", "aplay"])
+def player(
+    request: pytest.FixtureRequest,
+    recording: Recording,
+    monkeypatch: pytest.MonkeyPatch,
+    tmp_path: Path,
+) -> Iterator[Player]:
+    opened: Player
+    if request.param == "aplay":
+        if shutil.which("aplay") is None:
+            pytest.skip("the command aplay is missing")
+        settings = tmp_path / "alsa.conf"
+        settings.write_text(ALSA_THROUGH_PULSE)
+        monkeypatch.setenv("ALSA_CONFIG_PATH", str(settings))
+        try:
+            opened = AplayPlayer()
+        except NoSpeaker as failure:
+            pytest.skip(f"ALSA cannot reach the sound server: {failure}")
+    else:
+        pytest.importorskip("miniaudio", reason="miniaudio is not installed")
+        opened = open_player()
+        assert isinstance(opened, MiniaudioPlayer)
+    yield opened
+    opened.close()
+
+
+@pytest.fixture
+def voice(player: Player, renderer: Renderer, tmp_path: Path) -> Iterator[KioskVoice]:
+    made = KioskVoice(PromptCache(tmp_path / "prompts", renderer), player)
+    yield made
+    made.close()
+
+
+def place_of(piece: NDArray[np.float64], heard: NDArray[np.float64]) -> tuple[int, float]:
+    """Return where in `heard` the piece fits best, and how alike they are there, at most 1."""
+    fit = np.correlate(heard, piece, "valid")
+    at = int(np.argmax(fit))
+    there = np.linalg.norm(heard[at : at + len(piece)])
+    return at, float(fit[at] / (there * np.linalg.norm(piece)))
+
+
+@linux
+def test_what_is_heard_is_the_prompt_and_its_end_is_told(
+    voice: KioskVoice, recording: Recording, renderer: Renderer, tmp_path: Path
+) -> None:
+    with wave.open(str(PromptCache(tmp_path / "prompts", renderer).wave(TEXT, "en"))) as file:
+        prompt = np.frombuffer(file.readframes(file.getnframes()), "<i2") / 32_768
+    ended = threading.Event()
+    voice.say(TEXT, "en", ended.set)
+    # Half a second more than the prompt, for the gaps of a busy machine.
+    heard = np.concatenate([recording.until_loud(10), recording.next(len(prompt) + RATE // 2)])
+    pieces = prompt[: len(prompt) // (RATE // 5) * (RATE // 5)].reshape(-1, RATE // 5)
+    loud = [piece for piece in pieces if np.abs(piece).max() > 5 * LOUD]
+    assert len(loud) >= 4
+    found = [place_of(piece, heard) for piece in loud]
+    alike = [at for at, likeness in found if likeness > 0.95]
+    assert len(alike) >= 0.7 * len(loud)
+    assert alike == sorted(alike)
+    assert ended.wait(LONG_S)
+    assert voice.notice == ""
+
+
+@linux
+def test_hush_is_heard_as_silence_long_before_the_end(
+    voice: KioskVoice, recording: Recording
+) -> None:
+    ended = threading.Event()
+    voice.say(f"{TEXT} {TEXT} {TEXT}", "en", ended.set)
+    recording.until_loud(10)
+    voice.hush()
+    assert ended.wait(LONG_S)
+    tail = recording.next(3 * RATE // 2)
+    assert np.abs(tail[RATE // 2 :]).max() < 0.001
+
+
+@linux
+def test_a_newer_text_is_heard_in_place_of_the_older(
+    voice: KioskVoice, recording: Recording
+) -> None:
+    ends = [threading.Event(), threading.Event()]
+    voice.say(f"{TEXT} {TEXT} {TEXT}", "en", ends[0].set)
+    recording.until_loud(10)
+    voice.say("Rinse.", "en", ends[1].set)
+    assert ends[0].wait(LONG_S)
+    assert ends[1].wait(LONG_S)
+    tail = recording.next(5 * RATE // 2)
+    assert np.abs(tail[RATE // 2 : 3 * RATE // 2]).max() > LOUD
+    assert np.abs(tail[2 * RATE :]).max() < 0.001
+
+
+@linux
+def test_open_voice_finds_the_loudspeaker(recording: Recording, tmp_path: Path) -> None:
+    voice = open_voice(tmp_path / "prompts")
+    assert (type(voice), voice.notice) == (KioskVoice, "")
+    ended = threading.Event()
+    voice.say("Rinse.", "en", ended.set)
+    recording.until_loud(10)
+    assert ended.wait(LONG_S)
+    voice.close()
+
+
+@linux
+def test_a_loudspeaker_that_goes_away_in_the_middle_ends_the_text(
+    renderer: Renderer, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    lacking = missing_for_a_sound_server()
+    if lacking:
+        pytest.skip(lacking)
+    pytest.importorskip("miniaudio", reason="miniaudio is not installed")
+    ends = [threading.Event(), threading.Event()]
+    with null_loudspeaker() as place:
+        for name, value in place.items():
+            monkeypatch.setenv(name, value)
+        voice = KioskVoice(PromptCache(tmp_path, renderer), open_player(), overdue_s=0.2)
+        recording = Recording(place)
+        try:
+            voice.say(TEXT, "en", ends[0].set)
+            recording.until_loud(10)
+        finally:
+            recording.close()
+    try:
+        assert ends[0].wait(LONG_S)
+        assert voice.notice == "the loudspeaker stopped taking sound"
+        voice.say("Rinse.", "en", ends[1].set)
+        assert ends[1].wait(LONG_S)
+        assert voice.notice.startswith("no sound")
+    finally:
+        voice.close()
+
+
+NO_SPEAKER = """
+import sys
+from pathlib import Path
+from kiosk.speaking.voice import open_voice
+voice = open_voice(Path(sys.argv[1]))
+voice.say("Rinse.", "en", lambda: Path(sys.argv[1], "ended").touch())
+Path(sys.argv[1], "notice").write_text(f"{type(voice).__name__}: {voice.notice}")
+voice.close()
+"""
+
+
+@linux
+def test_no_sound_server_and_no_card_is_a_silent_voice_and_a_clean_screen(tmp_path: Path) -> None:
+    (tmp_path / "alsa.conf").write_text("pcm.!default { type hw card 77 }\n")
+    nowhere = {
+        "PULSE_SERVER": f"unix:{tmp_path}/none",
+        "XDG_RUNTIME_DIR": str(tmp_path),
+        "ALSA_CONFIG_PATH": str(tmp_path / "alsa.conf"),
+        "JACK_NO_START_SERVER": "1",
+    }
+    ran = subprocess.run(
+        [sys.executable, "-c", NO_SPEAKER, str(tmp_path)],
+        env={**os.environ, **nowhere},
+        cwd=Path(__file__).parents[2],
+        capture_output=True,
+        timeout=LONG_S,
+        check=False,
+    )
+    assert (ran.returncode, ran.stdout, ran.stderr) == (0, b"", b"")
+    assert (tmp_path / "notice").read_text().startswith("SilentVoice: no ")
+    assert (tmp_path / "ended").exists()

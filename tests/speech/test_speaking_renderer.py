@@ -1,0 +1,255 @@
+"""The real worker speaks real waves, says what is wrong, and is replaced when it dies or hangs."""
+
+from __future__ import annotations
+
+import os
+import platform
+import shutil
+import signal
+import threading
+import wave
+from collections.abc import Iterator
+from importlib import util
+from pathlib import Path
+
+import numpy as np
+import pytest
+from numpy.typing import NDArray
+
+from kiosk.speaking.prompt_cache import PromptCache
+from kiosk.speaking.renderer import Renderer
+from kiosk.speaking.voices import VOICES, SpeechFailed
+
+pytestmark = [
+    pytest.mark.skipif(
+        platform.system() != "Linux", reason="the voices of espeak-ng speak on Linux alone"
+    ),
+    pytest.mark.skipif(
+        util.find_spec("espeakng_loader") is None, reason="espeakng-loader is not installed"
+    ),
+]
+
+SENTENCES = {
+    "en": "Switch to off. Pull the plug and keep it in your sight.",
+    "es": "Apague la máquina. Desenchúfela y no pierda de vista el enchufe.",
+    "ko": "전원을 끄세요. 플러그를 뽑고 눈앞에 두세요.",
+    "vi": "Tắt máy. Rút phích cắm ra.",
+    "cmn": "关掉机器。拔掉插头。",
+    "pt-br": "Desligue a máquina. Tire o plugue da tomada.",
+}
+
+
+@pytest.fixture(scope="module")
+def renderer() -> Iterator[Renderer]:
+    made = Renderer()
+    yield made
+    made.close()
+
+
+@pytest.fixture
+def own_renderer() -> Iterator[Renderer]:
+    made = Renderer(render_limit_s=0.5)
+    yield made
+    made.close()
+
+
+def samples(path: Path) -> NDArray[np.float64]:
+    with wave.open(str(path), "rb") as file:
+        assert (file.getframerate(), file.getnchannels(), file.getsampwidth()) == (22_050, 1, 2)
+        return np.frombuffer(file.readframes(file.getnframes()), "<i2") / 32_768
+
+
+def pitch_hz(sound: NDArray[np.float64]) -> float:
+    """Median pitch of the loud 40 ms windows, by autocorrelation between 60 and 400 Hz."""
+    windows = sound[: len(sound) // 882 * 882].reshape(-1, 882)
+    loud = windows[np.sqrt((windows**2).mean(axis=1)) > 0.05]
+    found = []
+    for window in loud:
+        likeness = np.correlate(window, window, "full")[881:]
+        lags = np.arange(22_050 // 400, 22_050 // 60)
+        found.append(22_050 / lags[np.argmax(likeness[lags])])
+    return float(np.median(found))
+
+
+def speak(renderer: Renderer, text: str, into: Path, voice: str | None = None) -> Path:
+    renderer.render(text, "en", voice, 150, into)
+    return into
+
+
+@pytest.mark.parametrize("language", VOICES)
+def test_a_sentence_has_sound_of_a_plausible_length(
+    renderer: Renderer, tmp_path: Path, language: str
+) -> None:
+    path = PromptCache(tmp_path, renderer).wave(SENTENCES[language], language)
+    sound = samples(path)
+    assert 1.0 < len(sound) / 22_050 < 8.0
+    assert np.sqrt((sound**2).mean()) > 0.03
+    assert np.abs(sound).max() <= 1.0
+
+
+def test_the_length_is_told(renderer: Renderer, tmp_path: Path) -> None:
+    into = tmp_path / "rinse.wav"
+    told = renderer.render("Rinse the bowl.", "en", None, 150, into)
+    assert told == pytest.approx(len(samples(into)) / 22_050)
+
+
+def test_each_language_speaks_a_number_in_its_own_words(renderer: Renderer, tmp_path: Path) -> None:
+    prompts = PromptCache(tmp_path, renderer)
+    lengths = {len(samples(prompts.wave("72", language))) for language in ("en", "es", "ko")}
+    assert len(lengths) == 3
+
+
+@pytest.mark.parametrize("voice", ["gmw/en-us+f3", "en-us+f3"])
+def test_a_variant_is_another_voice(renderer: Renderer, tmp_path: Path, voice: str) -> None:
+    plain = samples(speak(renderer, SENTENCES["en"], tmp_path / "plain.wav"))
+    other = samples(speak(renderer, SENTENCES["en"], tmp_path / "other.wav", voice))
+    assert pitch_hz(other) > 1.25 * pitch_hz(plain)
+
+
+@pytest.mark.parametrize("voice", ["nosuch", "xx+f2", "gmw/en-us+nosuch", "ko+"])
+def test_an_unknown_voice_is_named_and_nobody_speaks_instead(
+    renderer: Renderer, tmp_path: Path, voice: str
+) -> None:
+    speak(renderer, "Before.", tmp_path / "before.wav")
+    with pytest.raises(SpeechFailed) as failure:
+        speak(renderer, "Rinse.", tmp_path / "rinse.wav", voice)
+    assert f"'{voice}'" in str(failure.value)
+    assert not (tmp_path / "rinse.wav").exists()
+    assert len(samples(speak(renderer, "After.", tmp_path / "after.wav")))
+
+
+def test_the_rate_of_a_request_holds_for_that_request(renderer: Renderer, tmp_path: Path) -> None:
+    into = tmp_path / "rate.wav"
+    rates = [80, 160, 80, 320, 160, 320] * 5
+    seconds = [renderer.render(SENTENCES["ko"], "ko", None, rate, into) for rate in rates]
+    for rate in (80, 160, 320):
+        same = [length for length, of in zip(seconds, rates, strict=True) if of == rate]
+        assert max(same) < 1.05 * min(same)
+    assert seconds[0] > 1.7 * seconds[1] > 1.7 * 1.7 * seconds[3]
+
+
+def test_many_texts_in_a_row_are_each_whole(renderer: Renderer, tmp_path: Path) -> None:
+    texts = ["Rinse.", "Rinse the bowl and the beater, then look at the water."] * 15
+    told = [
+        renderer.render(text, "en", None, 150, tmp_path / f"{at}.wav")
+        for at, text in enumerate(texts)
+    ]
+    for at, seconds in enumerate(told):
+        assert len(samples(tmp_path / f"{at}.wav")) / 22_050 == pytest.approx(seconds)
+        assert seconds == pytest.approx(told[at % 2], rel=0.02)
+    assert told[1] > 2 * told[0]
+
+
+def test_an_empty_text_is_an_error(renderer: Renderer, tmp_path: Path) -> None:
+    with pytest.raises(SpeechFailed, match="empty"):
+        speak(renderer, " ... ", tmp_path / "empty.wav")
+
+
+def test_a_file_that_cannot_be_written_is_an_error_and_the_next_text_is_spoken(
+    renderer: Renderer, tmp_path: Path
+) -> None:
+    with pytest.raises(SpeechFailed, match="No such file"):
+        speak(renderer, "Rinse.", tmp_path / "missing" / "rinse.wav")
+    assert len(samples(speak(renderer, "Rinse.", tmp_path / "rinse.wav")))
+
+
+def test_a_worker_killed_between_texts_is_replaced(own_renderer: Renderer, tmp_path: Path) -> None:
+    speak(own_renderer, "Rinse.", tmp_path / "one.wav")
+    first = own_renderer.worker_pid()
+    assert first is not None
+    os.kill(first, signal.SIGKILL)
+    assert len(samples(speak(own_renderer, "Rinse.", tmp_path / "two.wav")))
+    assert own_renderer.worker_pid() not in (None, first)
+
+
+def test_a_worker_killed_in_the_middle_of_a_text_is_replaced_and_the_text_spoken(
+    tmp_path: Path,
+) -> None:
+    renderer = Renderer(render_limit_s=30)
+    try:
+        speak(renderer, "Rinse.", tmp_path / "one.wav")
+        first = renderer.worker_pid()
+        assert first is not None
+        os.kill(first, signal.SIGSTOP)
+        asking = threading.Thread(target=speak, args=(renderer, "Rinse.", tmp_path / "two.wav"))
+        asking.start()
+        os.kill(first, signal.SIGKILL)
+        asking.join(30)
+        assert len(samples(tmp_path / "two.wav"))
+        assert renderer.worker_pid() != first
+    finally:
+        renderer.close()
+
+
+def test_a_worker_that_hangs_is_ended_and_the_next_text_spoken(
+    own_renderer: Renderer, tmp_path: Path
+) -> None:
+    speak(own_renderer, "Rinse.", tmp_path / "one.wav")
+    hung = own_renderer.worker_pid()
+    assert hung is not None
+    os.kill(hung, signal.SIGSTOP)
+    with pytest.raises(SpeechFailed, match=r"did not answer in 0\.5 s"):
+        speak(own_renderer, "Rinse.", tmp_path / "two.wav")
+    with pytest.raises(ProcessLookupError):
+        os.kill(hung, 0)
+    assert len(samples(speak(own_renderer, "Rinse.", tmp_path / "three.wav")))
+
+
+def test_close_ends_the_worker_even_in_the_middle_of_a_text(tmp_path: Path) -> None:
+    renderer = Renderer(render_limit_s=60)
+    speak(renderer, "Rinse.", tmp_path / "one.wav")
+    worker = renderer.worker_pid()
+    assert worker is not None
+    os.kill(worker, signal.SIGSTOP)
+    failures: list[SpeechFailed] = []
+
+    def ask() -> None:
+        try:
+            speak(renderer, "Rinse.", tmp_path / "two.wav")
+        except SpeechFailed as failure:
+            failures.append(failure)
+
+    asking = threading.Thread(target=ask)
+    asking.start()
+    renderer.close()
+    asking.join(30)
+    assert "closed" in str(failures[0])
+    with pytest.raises(ProcessLookupError):
+        os.kill(worker, 0)
+
+
+def test_nothing_is_printed(tmp_path: Path, capfd: pytest.CaptureFixture[str]) -> None:
+    renderer = Renderer()
+    speak(renderer, "Rinse.", tmp_path / "one.wav")
+    with pytest.raises(SpeechFailed):
+        speak(renderer, "Rinse.", tmp_path / "missing" / "two.wav")
+    with pytest.raises(SpeechFailed):
+        speak(renderer, "Rinse.", tmp_path / "three.wav", "nosuch")
+    renderer.close()
+    assert capfd.readouterr() == ("", "")
+
+
+def test_the_package_may_lie_deeper_than_the_library_can_say(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    found = util.find_spec("espeakng_loader")
+    assert found is not None
+    assert found.submodule_search_locations is not None
+    deep = tmp_path / ("d" * 120) / ("e" * 120)
+    shutil.copytree(found.submodule_search_locations[0], deep / "espeakng_loader", symlinks=True)
+    monkeypatch.setenv("PYTHONPATH", str(deep))
+    renderer = Renderer()
+    try:
+        assert len(samples(speak(renderer, "Rinse.", tmp_path / "one.wav")))
+    finally:
+        renderer.close()
+
+
+def test_a_missing_library_is_a_sentence(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    (tmp_path / "espeakng_loader.py").write_text("raise ImportError('no such wheel')\n")
+    monkeypatch.setenv("PYTHONPATH", str(tmp_path))
+    renderer = Renderer()
+    with pytest.raises(SpeechFailed, match=r"did not start.*no such wheel.*install the package"):
+        speak(renderer, "Rinse.", tmp_path / "one.wav")
+    assert renderer.worker_pid() is None
+    renderer.close()
