@@ -6,6 +6,8 @@ import os
 import platform
 import shutil
 import signal
+import subprocess
+import sys
 import threading
 import wave
 from collections.abc import Iterator
@@ -216,6 +218,38 @@ def test_close_ends_the_worker_even_in_the_middle_of_a_text(tmp_path: Path) -> N
     assert "closed" in str(failures[0])
     with pytest.raises(ProcessLookupError):
         os.kill(worker, 0)
+
+
+STILL_BUSY = """
+import sys
+from pathlib import Path
+from kiosk.speaking import pyttsx3_driver
+pyttsx3_driver.load_espeak()
+from pyttsx3 import engine
+from pyttsx3.drivers import _espeak
+
+class BusyEngine(engine.Engine):
+    def __init__(self, name):
+        super().__init__(name)
+        _espeak.Synth("rinse the bowl " * 300, flags=_espeak.CHARS_UTF8)
+
+engine.Engine = BusyEngine
+driver = pyttsx3_driver.Pyttsx3Driver()
+driver.render("Pull the plug. " * 60, "en", None, 150, Path(sys.argv[1]))
+"""
+
+
+def test_the_first_text_is_whole_although_the_library_starts_out_busy(tmp_path: Path) -> None:
+    into = tmp_path / "one.wav"
+    ran = subprocess.run(
+        [sys.executable, "-c", STILL_BUSY, str(into)],
+        env={**os.environ, "PYTHONPATH": str(Path(__file__).parents[2])},
+        capture_output=True,
+        timeout=60,
+        check=False,
+    )
+    assert ran.returncode == 0, ran.stderr.decode()
+    assert len(samples(into)) > 30 * 22_050
 
 
 def test_nothing_is_printed(tmp_path: Path, capfd: pytest.CaptureFixture[str]) -> None:

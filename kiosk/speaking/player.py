@@ -1,0 +1,209 @@
+"""The loudspeaker: one wave at a time, cut off at once when asked."""
+
+from __future__ import annotations
+
+import threading
+import wave
+from collections.abc import Callable, Generator
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any, Protocol
+
+from kiosk.speaking.quiet_alsa import quiet_alsa
+from kiosk.speaking.voices import SpeechFailed
+
+RATE = 22_050
+"""Hz, what espeak-ng speaks at; mono, 16 bits. The device converts."""
+BUFFER_MS = 40
+"""Short, so that a stop is heard soon."""
+OPEN_LIMIT_S = 5.0
+"""A sound server that does not answer must not keep the kiosk from starting."""
+END_TAIL_S = 0.08
+"""Silence handed over after the last sample before a wave counts as ended, for what still lies in
+the buffers; a play took 47 to 89 ms to be heard."""
+FRAME_BYTES = 2
+
+
+class NoSpeaker(Exception):
+    """Nothing can be heard here; the message is the plain reason."""
+
+
+@dataclass(frozen=True, slots=True)
+class Sound:
+    """A wave ready to be played."""
+
+    path: Path
+    pcm: bytes
+    """16-bit mono samples at RATE; empty for a player that reads the file itself."""
+    seconds: float
+
+
+class Player(Protocol):
+    """What the voice needs of a loudspeaker. No method waits for the sound."""
+
+    def load(self, path: Path) -> Sound:
+        """Read a wave file; raises SpeechFailed."""
+        ...
+
+    def play(self, sound: Sound, on_done: Callable[[str], None]) -> None:
+        """Play in place of what is playing; raises NoSpeaker.
+
+        `on_done` is called at most once, from another thread and so that it must only post: with ''
+        when the sound was played to its end, with a reason when it broke. A sound that was stopped
+        or replaced may or may not call it.
+        """
+        ...
+
+    def stop(self) -> None:
+        """Fall silent."""
+        ...
+
+    def close(self) -> None:
+        """Give the device back."""
+        ...
+
+
+@dataclass(slots=True)
+class _Playing:
+    sound: Sound
+    on_done: Callable[[str], None]
+    tail_frames: int
+    at: int = field(default=0)
+
+
+class MiniaudioPlayer:
+    """One output device kept open; it is fed silence between the prompts.
+
+    Kept open, because the first sound of a fresh device came half a second late.
+    """
+
+    def __init__(self, buffer_ms: int = BUFFER_MS) -> None:
+        """Open the device and feed it; raises NoSpeaker, ImportError. May block for long."""
+        import miniaudio
+
+        quiet_alsa()
+        self._miniaudio: Any = miniaudio
+        self._lock = threading.Lock()
+        self._playing: _Playing | None = None
+        self.fed = threading.Event()
+        """Set when the device has taken its first silence."""
+        try:
+            self._device: Any = miniaudio.PlaybackDevice(
+                output_format=miniaudio.SampleFormat.SIGNED16,
+                nchannels=1,
+                sample_rate=RATE,
+                buffersize_msec=buffer_ms,
+                app_name="kiosk",
+            )
+        except miniaudio.MiniaudioError as failure:
+            raise NoSpeaker(f"no sound device ({failure.args[0]})") from failure
+        if self._device.backend == "Null":
+            self._device.close()
+            raise NoSpeaker("no sound library: install libasound2 or libpulse0")
+        frames = self._frames()
+        next(frames)
+        try:
+            self._device.start(frames)
+        except miniaudio.MiniaudioError as failure:
+            self._device.close()
+            raise NoSpeaker(f"the sound device did not start ({failure.args[0]})") from failure
+
+    def load(self, path: Path) -> Sound:
+        """Read a wave file of any rate and width into samples for the device."""
+        try:
+            decoded = self._miniaudio.decode_file(
+                str(path), self._miniaudio.SampleFormat.SIGNED16, 1, RATE
+            )
+        except (self._miniaudio.MiniaudioError, OSError) as failure:
+            raise SpeechFailed(f"the prompt at {path} cannot be read: {failure}") from failure
+        pcm = decoded.samples.tobytes()
+        return Sound(path, pcm, len(pcm) / FRAME_BYTES / RATE)
+
+    def play(self, sound: Sound, on_done: Callable[[str], None]) -> None:
+        """Play from the next buffer on."""
+        with self._lock:
+            self._playing = _Playing(sound, on_done, int(END_TAIL_S * RATE))
+
+    def stop(self) -> None:
+        """Hand over silence from the next buffer on."""
+        with self._lock:
+            self._playing = None
+
+    def close(self) -> None:
+        """Stop feeding and close the device."""
+        self._device.close()
+
+    def _frames(self) -> Generator[bytes, int, None]:
+        count = yield b""
+        self.fed.set()
+        while True:
+            count = yield self._next(count)
+
+    def _next(self, count: int) -> bytes:
+        """Return the next `count` frames; runs in the audio thread."""
+        with self._lock:
+            playing = self._playing
+            if playing is None:
+                return bytes(count * FRAME_BYTES)
+            chunk = playing.sound.pcm[playing.at : playing.at + count * FRAME_BYTES]
+            playing.at += len(chunk)
+            silent = count - len(chunk) // FRAME_BYTES
+            playing.tail_frames -= silent
+            ended = playing.tail_frames <= 0
+            if ended:
+                self._playing = None
+        if ended:
+            playing.on_done("")
+        return chunk + bytes(silent * FRAME_BYTES)
+
+
+def open_player(limit_s: float = OPEN_LIMIT_S) -> Player:
+    """Open the loudspeaker within about `limit_s` seconds; raises NoSpeaker with the reason."""
+    try:
+        import miniaudio  # noqa: F401 (there is no wheel of it for ARM Linux)
+    except ImportError:
+        from kiosk.speaking.aplay_player import AplayPlayer
+
+        return AplayPlayer(limit_s)
+    return _open_in_time(MiniaudioPlayer, limit_s)
+
+
+def _open_in_time(make: Callable[[], MiniaudioPlayer], limit_s: float) -> MiniaudioPlayer:
+    """Open in a thread of its own, since a sound server may never answer."""
+    opened: list[MiniaudioPlayer] = []
+    failures: list[NoSpeaker] = []
+    lock = threading.Lock()
+    given_up = False
+
+    def attempt() -> None:
+        try:
+            player = make()
+        except NoSpeaker as failure:
+            failures.append(failure)
+            return
+        fed = player.fed.wait(limit_s)
+        with lock:
+            if fed and not given_up:
+                opened.append(player)
+                return
+        player.close()
+
+    thread = threading.Thread(target=attempt, name="open-speaker", daemon=True)
+    thread.start()
+    thread.join(limit_s)
+    with lock:
+        given_up = not opened
+    if failures:
+        raise failures[0]
+    if given_up:
+        raise NoSpeaker(f"the sound device took no sound in {limit_s:g} s")
+    return opened[0]
+
+
+def wave_seconds(path: Path) -> float:
+    """Return the length of a wave file in seconds; raises SpeechFailed."""
+    try:
+        with wave.open(str(path), "rb") as file:
+            return file.getnframes() / file.getframerate()
+    except (OSError, EOFError, wave.Error) as failure:
+        raise SpeechFailed(f"the prompt at {path} cannot be read: {failure}") from failure

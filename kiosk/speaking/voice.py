@@ -1,0 +1,80 @@
+"""The kiosk's voice: what it promises, and how it is opened on this machine."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from pathlib import Path
+from typing import Protocol
+
+from kiosk.speaking.kiosk_voice import KioskVoice
+from kiosk.speaking.player import NoSpeaker, open_player
+from kiosk.speaking.prompt_cache import PromptCache
+from kiosk.speaking.renderer import Renderer
+from kiosk.speaking.voices import SpeechFailed
+
+__all__ = ["KioskVoice", "SilentVoice", "Voice", "open_voice"]
+
+
+class Voice(Protocol):
+    """Says one sentence at a time."""
+
+    notice: str
+    """Empty while the voice can be heard, else the plain reason why not."""
+
+    def say(self, text: str, language: str, on_end: Callable[[], None]) -> None:
+        """Start saying `text`, cutting off what is being said; returns at once.
+
+        `on_end` is called exactly once, from any thread: when the text ended, was cut off, or could
+        not be said. It must only post.
+        """
+        ...
+
+    def prepare(self, texts: Iterable[str], language: str) -> None:
+        """Render texts ahead, in the background."""
+        ...
+
+    def hush(self) -> None:
+        """Fall silent; what is being said ends."""
+        ...
+
+    def close(self) -> None:
+        """Fall silent for good."""
+        ...
+
+
+class SilentVoice:
+    """The voice of a kiosk that cannot be heard: every text ends at once."""
+
+    def __init__(self, notice: str) -> None:
+        self.notice = notice
+
+    def say(self, text: str, language: str, on_end: Callable[[], None]) -> None:  # noqa: ARG002
+        """End at once."""
+        on_end()
+
+    def prepare(self, texts: Iterable[str], language: str) -> None:
+        """There is nothing to render for."""
+
+    def hush(self) -> None:
+        """It is silent already."""
+
+    def close(self) -> None:
+        """There is nothing to give back."""
+
+
+def open_voice(cache_folder: Path) -> Voice:
+    """Return the kiosk's voice, or a silent one whose notice says what is missing.
+
+    `cache_folder` keeps the rendered prompts and is made if needed.
+    """
+    try:
+        player = open_player()
+    except NoSpeaker as failure:
+        return SilentVoice(str(failure))
+    renderer = Renderer()
+    try:
+        prompts = PromptCache(cache_folder, renderer)
+    except SpeechFailed as failure:
+        player.close()
+        return SilentVoice(str(failure))
+    return KioskVoice(prompts, player, on_close=renderer.close)
