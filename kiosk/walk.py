@@ -10,6 +10,7 @@ from typing import Protocol
 from kiosk.clock import Clock
 from kiosk.engine import commands as c
 from kiosk.engine.effects import Say, Wake
+from kiosk.engine.state import Mode
 from kiosk.languages.words import Words, languages, words
 from kiosk.listening.ear import Heard
 from kiosk.listening.grammar import Grammar, grammar, label
@@ -73,7 +74,14 @@ class Walk:
         voice: Voice,
         hearing: Hearing,
         on_change: Callable[[], None],
+        caveat: str = "",
     ) -> None:
+        """Take a session to walk.
+
+        `on_change` must only post: it is called when the voice falls silent, too, and that from any
+        thread. `caveat` names a message that stands in place of the question while the session is
+        held, for a session that can only be ended.
+        """
         self.session = session
         self.site = site
         self.voice = voice
@@ -82,6 +90,9 @@ class Walk:
         """Why the last thing was not done; empty when it was."""
         self.heard: Heard | None = None
         """What the ear last made of an utterance."""
+        self.speaking = False
+        """True while the voice speaks, and the ear is deaf."""
+        self.caveat = caveat
         self._clock = clock
         self._on_change = on_change
         self._asking: tuple[str, tuple[Option, ...]] | None = None
@@ -101,6 +112,20 @@ class Walk:
         found = (one for one in self.site.people if one.id == self.session.state.worker)
         return next(found, None)
 
+    @property
+    def asking(self) -> bool:
+        """True while a question of the walk's own is open, such as which language."""
+        return self._asking is not None
+
+    def attend(self, voice: Voice, hearing: Hearing) -> None:
+        """Speak and listen through these from now on, and ask the open question again."""
+        self.close()
+        self.voice, self.hearing = voice, hearing
+        self._listening_in = ""
+        self._listen()
+        self._say(" ".join(self.lines()))
+        self._on_change()
+
     def begin(self, worker: Person) -> None:
         """Start the session."""
         self.do(c.Start(worker.id, worker.language), c.Evidence(c.Channel.TOUCH))
@@ -113,6 +138,8 @@ class Walk:
         """Return the lines of the open question."""
         if self._asking:
             return [self._asking[0]]
+        if self._only_ends:
+            return [self.words.say(self.caveat)]
         return self.words.lines(self.session.prompt())
 
     def options(self) -> tuple[Option, ...]:
@@ -163,6 +190,7 @@ class Walk:
     def close(self) -> None:
         """Fall silent and stop listening; the session stays as it is."""
         self._saying += 1
+        self.speaking = False
         self.voice.hush()
         self.hearing.allow(())
 
@@ -204,20 +232,29 @@ class Walk:
             options.append(Option(act, said, detail))
         return (*options, Option(NeverMind(), self.words.say("say-never-mind")))
 
+    @property
+    def _only_ends(self) -> bool:
+        state = self.session.state
+        return bool(self.caveat) and state.mode is Mode.HELD and not state.ending
+
     def _say_prompt(self) -> None:
-        self._say(self.words.spoken(self.session.prompt()))
+        prompt = self.session.prompt()
+        self._say(" ".join(self.lines()) if self._only_ends else self.words.spoken(prompt))
 
     def _say(self, text: str) -> None:
         if not text:
             return
         self._saying += 1
         number = self._saying
+        self.speaking = True
         self.hearing.deafen()
         self.voice.say(text, self.words.language, lambda: self._fell_silent(number))
 
     def _fell_silent(self, number: int) -> None:
         if number == self._saying:
             self.hearing.undeafen()
+            self.speaking = False
+            self._on_change()
 
     def _listen(self) -> None:
         """Let the ear hear what can be done now, and nothing else."""

@@ -104,6 +104,10 @@ class _Ruling:
 
     def _running(self) -> Facts | c.Refusal:
         match self.command.act:
+            case c.Restart():
+                return self._hold("restart")
+            case _ if self._in_another_boot():
+                return NOT_NOW
             case c.SayAgain():
                 return [e.PromptRepeated(self.state.step)]
             case c.Back():
@@ -112,8 +116,6 @@ class _Ruling:
                 return self._hold("problem")
             case c.Pause():
                 return self._hold("pause")
-            case c.Restart():
-                return self._hold("restart")
             case c.HandOver(worker, language):
                 if worker == self.state.worker:
                     return c.Refusal("same-person")
@@ -123,6 +125,11 @@ class _Ruling:
                 return [e.LanguageChanged(language)]
             case _:
                 return self._answer(self.plan.step(self.state.step))
+
+    def _in_another_boot(self) -> bool:
+        """True when the power was cut while the session ran, and no restart was told of yet."""
+        since = self.state.since
+        return since is None or since.boot != self.command.at.boot
 
     def _held(self) -> Facts | c.Refusal:
         state = self.state
@@ -136,7 +143,8 @@ class _Ruling:
             case c.Speak(language):
                 return [e.LanguageChanged(language)]
             case c.Restart():
-                return self._hold("restart" if state.because == "pause" else state.because)
+                held = self._hold("restart" if state.because == "pause" else state.because)
+                return [*held, e.ReasonNamed(state.reason)] if state.reason else held
             case _ if state.ending:
                 return NOT_NOW
             case c.CallProblem() if state.because in ("pause", "restart"):
@@ -144,6 +152,8 @@ class _Ruling:
             case c.NameReason(reason) if state.because == "problem":
                 if reason not in self.plan.problems:
                     return c.Refusal("no-such-reason")
+                if state.reason and self.plan.problems[state.reason].stops_service:
+                    return c.Refusal("must-stop")
                 return [e.ReasonNamed(reason)]
             case c.Resume():
                 return self._resume()
@@ -165,7 +175,7 @@ class _Ruling:
                 return c.Refusal("reason-first")
             if self.plan.problems[state.reason].stops_service:
                 return c.Refusal("must-stop")
-        if way_in(self.plan, state.goal, state.in_force) is None:
+        if not state.goal or way_in(self.plan, state.goal, state.in_force) is None:
             return c.Refusal("no-way-in")
         return self._then_enter([e.SessionResumed(state.reason)], state.goal)
 

@@ -139,6 +139,11 @@ class Journal:
         """Yield all rows as they lie in the table, in the order of `seq`."""
         yield from self._db.query("select * from journal order by seq")
 
+    def head(self) -> str:
+        """Return the hash of the last row; 64 zeros while there is none."""
+        found = self._one("select hash from journal order by seq desc limit 1")
+        return chain.FIRST if found is None else str(found)
+
     def verify(self) -> chain.Verdict:
         """Check the chain from the first row to the last; also that each body can be read."""
         verdict = chain.verify(self.rows())

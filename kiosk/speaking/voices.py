@@ -33,8 +33,8 @@ class VoiceChoice:
 # About 150 words a minute is a usual pace for plain instructions to adults; the figure is recalled
 # from memory, and no standard for it was found. espeak-ng counts its words by a nominal length, the
 # same for every language, so one figure gives about one tempo of syllables everywhere. Korean,
-# Vietnamese and Mandarin are given a tenth less: their synthetic voices are the hardest to follow,
-# by ear, and a Korean word carries its grammar in its last syllable.
+# Vietnamese and Mandarin are given a tenth less: a Korean word carries its grammar in its last
+# syllable, and the other two are tonal. That tenth is a guess which no listener has checked.
 VOICES: Mapping[str, VoiceChoice] = MappingProxyType(
     {
         "en": VoiceChoice("gmw/en-us", 150, ("en-us", "en")),

@@ -236,10 +236,18 @@ def test_a_problem_needs_its_reason_before_the_work_goes_on():
     walker = at_door().all(c.CallProblem())
     assert refused(walker, c.Resume()) == "reason-first"
     assert refused(walker, c.NameReason("moonlight")) == "no-such-reason"
-    walker.all(c.NameReason("hurt"))
-    assert refused(walker, c.Resume()) == "must-stop"
     walker.all(c.NameReason("leak"), c.Resume())
     assert walker.state.mode is Mode.RUNNING
+
+
+def test_a_reason_that_stops_the_machine_cannot_be_talked_away():
+    walker = at_door().all(c.CallProblem(), c.NameReason("hurt"))
+    assert refused(walker, c.Resume()) == "must-stop"
+    assert refused(walker, c.NameReason("leak")) == "must-stop"
+    walker.all(c.Restart())
+    assert refused(walker, c.Resume()) == "must-stop"
+    walker.all(c.TakeOutOfService())
+    assert walker.state.out_of_service
 
 
 def test_out_of_service_tells_what_is_left_unsafe():

@@ -1,0 +1,210 @@
+"""The command `kiosk`."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+from pathlib import Path
+
+from kiosk import home
+from kiosk.clock import LeapingClock, SystemClock
+from kiosk.journal.codec import UnknownEvent
+from kiosk.journal.store import FILE, Journal, JournalFailed
+from kiosk.procedure.fault import FaultyFile
+from kiosk.procedure.load import load_library
+from kiosk.procedure.site import Person, Site, load_site
+from kiosk.screens.shop import Shop
+from kiosk.shipped import shipped
+
+
+class Failed(Exception):
+    """A command cannot do its work; the message says why and how to mend it."""
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run the command; return its exit status: 0 done, 1 failed, 2 wrong words."""
+    parsed = _parser().parse_args(arguments)
+    command: Callable[[argparse.Namespace], int] = parsed.command
+    try:
+        return command(parsed)
+    except (Failed, FaultyFile, JournalFailed, UnknownEvent, home.InUse, OSError) as error:
+        print(error, file=sys.stderr)
+        return 1
+    except KeyboardInterrupt:
+        return 130
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="kiosk",
+        description="Walk a worker through closing and opening a frozen-dessert freezer.",
+        epilog="The data folder is named by KIOSK_HOME. The kiosk guides and records; it is no "
+        "substitute for lockout, the machine's manual or the product label.",
+    )
+    commands = parser.add_subparsers(required=True, metavar="COMMAND")
+
+    run = commands.add_parser("run", help="open the board of this site")
+    run.set_defaults(command=_run)
+    demo = commands.add_parser("demo", help="open the board of an invented shop")
+    demo.set_defaults(command=_demo)
+    for one in (run, demo):
+        one.add_argument("--silent", action="store_true", help="open no speaker")
+        one.add_argument("--deaf", action="store_true", help="open no microphone")
+
+    rehearse = commands.add_parser(
+        "rehearse", help="walk a whole procedure with a simulated worker, and no screen"
+    )
+    rehearse.add_argument("procedure", help="its id, as close-twin-gravity")
+    rehearse.add_argument("--language", default="en", help="language of the worker (default: en)")
+    rehearse.add_argument("--by", choices=("voice", "touch"), default="voice")
+    rehearse.add_argument("--machine", help="machine id (default: the first one of the kind)")
+    rehearse.set_defaults(command=_rehearse)
+
+    check = commands.add_parser("check", help="load, fit and prove the procedures")
+    check.add_argument("files", nargs="*", type=Path, help="procedure files (default: all shipped)")
+    check.set_defaults(command=_check)
+
+    log = commands.add_parser("log", help="read the journal").add_subparsers(
+        required=True, metavar="COMMAND"
+    )
+    verify = log.add_parser("verify", help="check the journal's chain from first row to last")
+    verify.set_defaults(command=_log_verify)
+    listed = log.add_parser("list", help="list the sessions")
+    listed.set_defaults(command=_log_list)
+    show = log.add_parser("show", help="print one session")
+    show.add_argument("session")
+    show.set_defaults(command=_log_show)
+    return parser
+
+
+# The board.
+
+
+def _run(parsed: argparse.Namespace) -> int:
+    folder = home.home_folder()
+    site_file = folder / home.SITE_FILE
+    if not site_file.exists():
+        example = shipped("demo") / home.SITE_FILE
+        raise Failed(
+            f"There is no site file yet. Copy {example} to {site_file} and put your own machines,"
+            " people and product in it; or look around first with 'kiosk demo'."
+        )
+    return _open(folder, load_site(site_file), parsed)
+
+
+def _demo(parsed: argparse.Namespace) -> int:
+    return _open(_demo_folder(), _demo_site(), parsed)
+
+
+def _open(folder: Path, site: Site, parsed: argparse.Namespace) -> int:
+    # Imported here, so that the other commands do not wait for the screens and the ears.
+    from kiosk.opening import open_kiosk
+
+    with home.take(folder):
+        return open_kiosk(_shop(folder, site), silent=parsed.silent, deaf=parsed.deaf)
+
+
+def _shop(folder: Path, site: Site) -> Shop:
+    library = load_library(shipped("procedures"))
+    return Shop(site, library, Journal(folder), SystemClock(), folder)
+
+
+def _demo_folder() -> Path:
+    return home.home_folder() / "demo"
+
+
+def _demo_site() -> Site:
+    return load_site(shipped("demo") / home.SITE_FILE)
+
+
+def _data() -> tuple[Path, Site]:
+    """Return the site's data folder, or the demo's while there is no site file."""
+    folder = home.home_folder()
+    if (folder / home.SITE_FILE).exists():
+        return folder, load_site(folder / home.SITE_FILE)
+    return _demo_folder(), _demo_site()
+
+
+# The rehearsal.
+
+
+def _rehearse(parsed: argparse.Namespace) -> int:
+    from kiosk.rehearsal.stage import rehearse
+
+    folder, site = _data()
+    with home.take(folder):
+        shop = _shop(folder, replace(site, practice=True))
+        shop.clock = LeapingClock(shop.clock)
+        machine = parsed.machine or _machine_for(shop, parsed.procedure)
+        worker = next(
+            (one for one in site.people if one.language == parsed.language),
+            Person(id="rehearsal", name="Rehearsal", language=parsed.language),
+        )
+        done = rehearse(shop, machine, parsed.procedure, worker, parsed.by, print)
+        verdict = shop.journal.verify()
+        print(_verdict(verdict.rows, verdict.head, verdict.bad_seq, verdict.what))
+        return 0 if done and verdict.whole else 1
+
+
+def _machine_for(shop: Shop, procedure_id: str) -> str:
+    procedure = shop.library.procedures.get(procedure_id)
+    if procedure is None:
+        known = ", ".join(shop.library.procedures)
+        raise Failed(f"No procedure is called '{procedure_id}'. There are: {known}.")
+    found = [one.id for one in shop.site.machines if one.kind == procedure.machine_kind]
+    if not found:
+        raise Failed(f"The site has no machine of the kind '{procedure.machine_kind}'.")
+    return found[0]
+
+
+# The journal.
+
+
+def _journal() -> Journal:
+    folder, _ = _data()
+    if not (folder / FILE).exists():
+        raise Failed(f"There is no journal in {folder} yet: nothing was walked.")
+    return Journal(folder)
+
+
+def _verdict(rows: int, head: str, bad_seq: int | None, what: str) -> str:
+    if bad_seq is None:
+        return f"The journal is whole: {rows} rows, head {head[:16]}."
+    return f"The journal is NOT whole. Row {bad_seq}: {what}."
+
+
+def _log_verify(_: argparse.Namespace) -> int:
+    verdict = _journal().verify()
+    print(_verdict(verdict.rows, verdict.head, verdict.bad_seq, verdict.what))
+    return 0 if verdict.whole else 1
+
+
+def _log_list(_: argparse.Namespace) -> int:
+    from kiosk.journal.telling import session_line
+
+    journal = _journal()
+    for session in journal.sessions():
+        print(session_line(session, journal.events(session)))
+    return 0
+
+
+def _log_show(parsed: argparse.Namespace) -> int:
+    from kiosk.journal.telling import event_line
+
+    events = _journal().events(parsed.session)
+    if not events:
+        raise Failed(f"No session is called '{parsed.session}'. 'kiosk log list' names them.")
+    for event in events:
+        print(event_line(event))
+    return 0
+
+
+# The check.
+
+
+def _check(parsed: argparse.Namespace) -> int:
+    from kiosk.proof.report import check
+
+    return check(parsed.files, shipped("procedures"), print)
