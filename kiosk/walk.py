@@ -163,6 +163,8 @@ class Walk:
                 self._say_prompt()
             case c.HandOver(worker=""):
                 self._ask("who-takes-over", self._worker_options())
+            case c.TimeUp():
+                self._follow(self.session.do(choice, by))
             case _:
                 self._asking = None
                 self._follow(self.session.do(choice, by))

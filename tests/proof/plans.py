@@ -148,17 +148,24 @@ def every_kind() -> Plan:
 
 
 def chain(length: int) -> Plan:
-    """A line of any length with the make-up of a closing: eight holds, lapses and releases."""
+    """A line of any length in four rounds: isolate, work behind the guard, close, power on."""
     kinds = [None, None, measure(), None, REPEAT, None, COUNT, None, WAIT, None]
-    made: list[Step] = [step("s0", establishes=["hands"])]
-    for n in range(1, length):
-        if n % (length // 4) == 1:
-            made.append(hold(f"isolate {n}", "isolated", verify=True))
-        elif n % (length // 4) == length // 4 - 1:
-            made.append(hold(f"guard {n}", "guarded", requires=["isolated"], ends=["isolated"]))
+    made: list[Step] = []
+    span = length // 4
+    for n in range(length):
+        place = n % span
+        if place == 0:
+            made.append(step(f"wash {n}", establishes=["hands"]))
+        elif place == 1:
+            made.append(hold(f"isolate {n}", "isolated", verify=True, ends=["powered"]))
+        elif place == span - 2:
+            made.append(hold(f"close {n}", "guarded", requires=["isolated"]))
+        elif place == span - 1:
+            gives, ends = "powered", ["isolated", "guarded"]
+            made.append(hold(f"power {n}", gives, requires=["guarded"], ends=ends))
         else:
-            needs = ["isolated"] if n % (length // 4) < length // 4 - 1 and n % 3 == 0 else []
-            needs += ["hands"] if n % 5 == 0 else []
-            gives = [f"fact {n // 4}"] if n % 4 == 0 else []
-            made.append(step(f"s{n}", kinds[n % 10], requires=needs, establishes=gives))
+            needs = [*(["isolated"] if n % 3 == 0 else []), *(["hands"] if n % 5 == 0 else [])]
+            gives = f"fact {n // 4}"
+            given = [gives] if n % 4 == 0 else []
+            made.append(step(f"s{n}", kinds[n % 10], requires=needs, establishes=given))
     return plan(*made, lapses=["hands"])

@@ -428,6 +428,8 @@ def test_nothing_is_flushed_or_mixed_before_the_old_product_is_thrown_away():
             if plan.during == "being taken apart" and water & set(step.establishes):
                 assert "product discarded" in in_force, f"{plan.procedure}.{step.id}"
                 assert "old product" not in in_force, f"{plan.procedure}.{step.id}"
+            if "barrel flushed" in step.establishes:
+                assert "product discarded" in step.requires, f"{plan.procedure}.{step.id}"
 
 
 def test_chlorine_is_never_mixed_without_its_warning():

@@ -1,0 +1,146 @@
+"""The ear for other languages: a Vosk model with the allowed phrases and decoys as its grammar."""
+
+from __future__ import annotations
+
+import json
+import time
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Final
+
+import numpy as np
+from numpy.typing import NDArray
+from vosk import KaldiRecognizer, Model, SetLogLevel
+
+from kiosk.listening.decoys import DECOYS, PHRASE_WEIGHT
+from kiosk.listening.ear import (
+    DOUBTFUL,
+    NOT_ALLOWED,
+    NOTHING,
+    RATE,
+    TOO_SHORT,
+    Heard,
+    Utterance,
+)
+from kiosk.listening.pieces import pieces, squeezed
+
+SHORTEST_S: Final = 0.25
+LEAST_CONFIDENCE: Final = 0.7
+LEAST_WORD_S: Final = 0.08
+UNKNOWN_MARK: Final = "[unk]"
+
+
+@dataclass(frozen=True, slots=True)
+class UnknownWord:
+    """A word of a phrase that the model has never heard of."""
+
+    phrase: str
+    word: str
+    ear: str
+
+    def __str__(self) -> str:
+        """Return the sentence that says what to mend."""
+        return (
+            f"the ear {self.ear} does not know the word '{self.word}' in the phrase "
+            f"'{self.phrase}': choose another word for it"
+        )
+
+
+class VoskEar:
+    """An ear that can answer with the allowed phrases only; decoys give it something else to say."""
+
+    def __init__(
+        self, folder: Path, language: str, name: str, decoys: Sequence[str] | None = None
+    ) -> None:
+        """Load the model in `folder`; raises FileNotFoundError when there is none."""
+        if not (folder / "conf").is_dir() and not (folder / "am").is_dir():
+            raise FileNotFoundError(f"{folder} holds no Vosk model; unpack the model there again")
+        SetLogLevel(-1)
+        self.name = name
+        self.language = language
+        self._model = Model(str(folder))
+        given = DECOYS.get(language, ()) if decoys is None else decoys
+        self._decoys = [word for word in given if self._knows(word)]
+        if self._knows(UNKNOWN_MARK):
+            self._decoys = [UNKNOWN_MARK]
+        self._listening_for: tuple[str, ...] = ()
+        self._recognizer: KaldiRecognizer | None = None
+        self._by_text: dict[str, str] = {}
+
+    def _knows(self, word: str) -> bool:
+        return bool(self._model.vosk_model_find_word(word) >= 0)
+
+    def unknown_words(self, phrases: Iterable[str]) -> list[UnknownWord]:
+        """Return every word of `phrases` that this model cannot hear; empty when all is well."""
+        return [
+            UnknownWord(phrase, word, self.name)
+            for phrase in phrases
+            for word in phrase.lower().split()
+            if not pieces(word, self._knows)
+        ]
+
+    def hear(self, utterance: Utterance, allowed: Sequence[str]) -> Heard:
+        """Return which of `allowed` the whole utterance was. Phrases with unknown words are deaf."""
+        begun = time.perf_counter()
+        text, confidence, phrase, why = "", None, None, NOTHING
+        if len(utterance.samples) < SHORTEST_S * RATE:
+            why = TOO_SHORT
+        else:
+            recognizer = self._recognizer_for(tuple(allowed))
+            if recognizer is not None:
+                text, confidence, shortest = read(recognizer, utterance.samples)
+                phrase = self._by_text.get(squeezed(text))
+                if phrase is not None:
+                    why = ""
+                    if confidence is None or confidence < LEAST_CONFIDENCE or shortest < LEAST_WORD_S:
+                        phrase, why = None, DOUBTFUL
+                elif text:
+                    why = NOT_ALLOWED
+        return Heard(
+            text=text,
+            phrase=phrase,
+            confidence=confidence,
+            ear=self.name,
+            why=why,
+            decode_s=time.perf_counter() - begun,
+            ended_at=utterance.ended_at,
+        )
+
+    def _recognizer_for(self, allowed: tuple[str, ...]) -> KaldiRecognizer | None:
+        """Return the recogniser for this list, or None when no phrase of it can be heard."""
+        if allowed == self._listening_for:
+            return self._recognizer
+        # A word the model lacks makes it write to standard error, and an empty grammar crashes
+        # the process when it is used: neither ever reaches it.
+        grammar: list[str] = []
+        by_text: dict[str, str] = {}
+        for phrase in allowed:
+            spelt = [pieces(word, self._knows) for word in phrase.lower().split()]
+            if spelt and all(spelt):
+                grammar.append(" ".join(piece for word in spelt for piece in word))
+                by_text.setdefault(squeezed(phrase.lower()), phrase)
+        self._listening_for = allowed
+        self._by_text = by_text
+        self._recognizer = None
+        if grammar:
+            words = grammar * PHRASE_WEIGHT + self._decoys
+            self._recognizer = KaldiRecognizer(
+                self._model, RATE, json.dumps(words, ensure_ascii=False)
+            )
+            self._recognizer.SetWords(True)
+        return self._recognizer
+
+
+def read(
+    recognizer: KaldiRecognizer, samples: NDArray[np.float32]
+) -> tuple[str, float | None, float]:
+    """Return (text, least confidence of a word or None, seconds of the shortest word)."""
+    pcm = (np.clip(samples, -1.0, 1.0) * 32767).astype("<i2").tobytes()
+    recognizer.AcceptWaveform(pcm)
+    result = json.loads(recognizer.FinalResult())
+    recognizer.Reset()
+    words = result.get("result", [])
+    confidence = min((min(1.0, float(word["conf"])) for word in words), default=None)
+    shortest = min((float(word["end"]) - float(word["start"]) for word in words), default=0.0)
+    return str(result.get("text", "")), confidence, shortest

@@ -1,0 +1,249 @@
+"""The board: every machine, how it stands, and what is due."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from typing import Any, Final
+
+from textual.app import ComposeResult
+from textual.containers import Container
+from textual.content import Content
+from textual.message import Message
+from textual.widgets import Static
+
+from kiosk.engine.commands import Channel
+from kiosk.languages.words import Words, languages, words
+from kiosk.procedure.model import Standing
+from kiosk.procedure.plan import Plan
+from kiosk.procedure.site import Person
+from kiosk.screens.arrangement import Block, even_columns, most_columns
+from kiosk.screens.choose import ChooseScreen, Item
+from kiosk.screens.faces import Face, More, Pick
+from kiosk.screens.lettering import spread, wrapped
+from kiosk.screens.panel import Panel
+from kiosk.screens.shop import Card, OpenSession, Shop
+from kiosk.screens.target_screen import TargetScreen
+
+_CARD_WIDTH: Final = 38
+_CARD_ROWS: Final = 6
+_MOST_NOTICE_ROWS: Final = 3
+
+_SIGNS: Final = {
+    Standing.IN_SERVICE: "●",
+    Standing.COMING_APART: "◐",
+    Standing.DRYING: "○",
+    Standing.GOING_TOGETHER: "◑",
+    Standing.HELD: "■",
+    Standing.UNFINISHED: "▲",
+    Standing.OUT_OF_SERVICE: "×",
+}
+"""A sign beside the words, so that a standing is seen from afar."""
+
+
+@dataclass(frozen=True, slots=True)
+class OtherLanguage:
+    """Speak another language on the board."""
+
+
+@dataclass(frozen=True, slots=True)
+class DayOrNight:
+    """Change between the light and the dark theme."""
+
+
+@dataclass(frozen=True, slots=True)
+class WhatIsFaulty:
+    """Read why something cannot be walked."""
+
+
+class BoardScreen(TargetScreen):
+    """Shows the machines, and leads to a walk."""
+
+    class Walk(Message):
+        """A procedure, or an unfinished session, is to be walked by somebody."""
+
+        def __init__(
+            self,
+            board: BoardScreen,
+            worker: Person,
+            fresh: Plan | None,
+            unfinished: OpenSession | None,
+        ) -> None:
+            super().__init__()
+            self.board = board
+            self.worker = worker
+            self.fresh = fresh
+            self.unfinished = unfinished
+
+    class OtherTheme(Message):
+        """Light was asked for, or dark."""
+
+    def __init__(self, shop: Shop) -> None:
+        super().__init__(shop.clock)
+        self.shop = shop
+        self.language = next((one for one in shop.site.languages if one in languages()), "en")
+        self.notice = ""
+        self._cards: tuple[Card, ...] = ()
+        self._faults: tuple[str, ...] = ()
+        self._page = 0
+
+    @property
+    def words(self) -> Words:
+        """The words of the board's language."""
+        return words(self.language)
+
+    def compose(self) -> ComposeResult:
+        yield Static(id="head", markup=False)
+        with Container(id="middle"):
+            yield Panel(self.clock, "cards")
+        yield Static(id="notice", markup=False)
+        yield Panel(self.clock, "secondary")
+
+    def on_mount(self) -> None:
+        self.look()
+
+    def on_screen_resume(self) -> None:
+        self.look()
+
+    def look(self) -> None:
+        """Read the journal again and show what it says."""
+        self._cards = self.shop.cards()
+        self._faults = self.shop.faults()
+        self.unsteady()
+        self.draw()
+        self.query_one("#cards", Panel).focus_first()
+
+    def draw(self) -> None:
+        if not self.is_mounted:
+            return
+        say = self.words.say
+        width, height = self.app.size
+        mark = say("practice") if self.shop.site.practice else ""
+        head = spread(f"{say('which-machine')} · {self.shop.site.name}", mark, width)
+        self.query_one("#head", Static).update(Content(head))
+        rows = 1 + self._draw_notice(width)
+        below = self._draw_secondary(width)
+        self._draw_cards(width, height - rows - below)
+
+    def _draw_notice(self, width: int) -> int:
+        box = self.query_one("#notice", Static)
+        text = self.notice
+        if not text and self._faults:
+            text = self.words.say("faults-found", n=len(self._faults))
+        box.display = bool(text)
+        lines = wrapped(f"{self.words.say('signal-notice')}: {text}", width - 2)
+        box.update(Content("\n".join(lines[:_MOST_NOTICE_ROWS])))
+        return min(len(lines), _MOST_NOTICE_ROWS) if text else 0
+
+    def _draw_secondary(self, width: int) -> int:
+        say = self.words.say
+        faces = [Face(Pick(DayOrNight()), say("day-or-night"), key="t")]
+        if len(self._known_languages()) > 1:
+            name = say("language-name")
+            faces.insert(0, Face(Pick(OtherLanguage()), say("say-language"), name, key="l"))
+        if self._faults:
+            faces.append(Face(Pick(WhatIsFaulty()), say("what-is-faulty"), key="f"))
+        block = Block(tuple(faces), even_columns(len(faces), most_columns(width)), 3)
+        self.query_one("#secondary", Panel).show(block)
+        return block.rows
+
+    def _draw_cards(self, width: int, height: int) -> None:
+        columns = max(1, min(width // _CARD_WIDTH, len(self._cards)))
+        rows = max(1, height // _CARD_ROWS)
+        room = columns * rows
+        faces = [self._face(number, card) for number, card in enumerate(self._cards, 1)]
+        if len(faces) > room:
+            each = max(1, room - 1)
+            start = self._page % -(-len(faces) // each) * each
+            faces = [*faces[start : start + each], Face(More(), self.words.say("more"), key="m")]
+        used = max(1, -(-len(faces) // columns))
+        tall = max(_CARD_ROWS, min(height // used, _CARD_ROWS + 4))
+        self.query_one("#cards", Panel).show(Block(tuple(faces), columns, tall))
+
+    def _face(self, number: int, card: Card) -> Face:
+        say, text = self.words.say, self.words.text
+        standing = say(f"standing-{card.standing.value.replace(' ', '-')}")
+        lines = [text(card.kind), f"{_SIGNS[card.standing]} {standing}"]
+        if card.unfinished is not None:
+            lines.append(f"▶ {self._unfinished(card.unfinished)}")
+        elif card.due:
+            lines += [say("due", procedure=text(plan.title)) for plan in card.due]
+        else:
+            lines.append(say("nothing-due" if card.others else "no-procedure"))
+        return Face(
+            Pick(card),
+            card.machine.name,
+            "\n".join(lines),
+            key=str(number) if number <= 9 else "",
+            primary=card.unfinished is not None,
+            listed=card.unfinished is None,
+        )
+
+    def _unfinished(self, found: OpenSession) -> str:
+        procedure = self.shop.library.procedures.get(found.started.procedure)
+        title = found.started.procedure if procedure is None else self.words.text(procedure.title)
+        names = {one.id: one.name for one in self.shop.site.people}
+        worker = names.get(found.state.worker, found.state.worker)
+        return self.words.say("unfinished", procedure=title, worker=worker)
+
+    def _known_languages(self) -> list[str]:
+        return [one for one in self.shop.site.languages if one in languages()]
+
+    # What was pressed.
+
+    def pressed(self, face: Face, channel: Channel) -> None:  # noqa: ARG002
+        self.notice = ""
+        match face.choice:
+            case Pick(Card() as card):
+                self._choose_procedure(card)
+            case More():
+                self._page += 1
+                self.draw()
+            case Pick(OtherLanguage()):
+                known = self._known_languages()
+                items = [(one, words(one).say("language-name"), "") for one in known]
+                self._ask("which-language", items, self._speak)
+            case Pick(DayOrNight()):
+                self.post_message(self.OtherTheme())
+            case Pick(WhatIsFaulty()):
+                self._ask("what-is-faulty", [], lambda _: None, "\n".join(self._faults))
+            case _:
+                pass
+
+    def _speak(self, language: str) -> None:
+        self.language = language
+        self.look()
+
+    def _choose_procedure(self, card: Card) -> None:
+        if card.unfinished is not None:
+            found = card.unfinished
+            self._choose_worker(None, found)
+            return
+        plans = card.due or card.others
+        if not plans:
+            self.notice = self.words.say("no-procedure")
+            self.draw()
+            return
+        if len(plans) == 1 and card.due:
+            self._choose_worker(plans[0], None)
+            return
+        second = "" if card.due else self.words.say("not-due")
+        items = [(plan, self.words.text(plan.title), second) for plan in plans]
+        self._ask("which-procedure", items, lambda plan: self._choose_worker(plan, None))
+
+    def _choose_worker(self, fresh: Plan | None, unfinished: OpenSession | None) -> None:
+        people = [
+            (one, one.name, words(one.language).say("language-name"))
+            for one in self.shop.site.people
+        ]
+
+        def walk(worker: Person) -> None:
+            self.post_message(self.Walk(self, worker, fresh, unfinished))
+
+        self._ask("who-walks", people, walk)
+
+    def _ask(
+        self, message: str, items: Sequence[Item], chosen: Callable[[Any], None], text: str = ""
+    ) -> None:
+        question = text or self.words.say(message)
+        self.app.push_screen(ChooseScreen(self.clock, self.words, question, items, chosen))

@@ -1,0 +1,86 @@
+"""A screen with one question and a list to press an answer from."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+from typing import Any
+
+from textual.app import ComposeResult
+from textual.containers import VerticalScroll
+from textual.content import Content
+from textual.widgets import Static
+
+from kiosk.clock import Clock
+from kiosk.engine.commands import Channel
+from kiosk.languages.words import Words
+from kiosk.screens.arrangement import page
+from kiosk.screens.faces import Face, Less, More, Pick
+from kiosk.screens.lettering import wrapped
+from kiosk.screens.panel import Panel
+from kiosk.screens.target_screen import TargetScreen
+
+Item = tuple[Any, str, str]
+"""What can be chosen, its name, and a second line."""
+
+
+class ChooseScreen(TargetScreen):
+    """Asks, and calls back with the item that was pressed; `never mind` leads back."""
+
+    def __init__(
+        self,
+        clock: Clock,
+        words: Words,
+        question: str,
+        items: Sequence[Item],
+        chosen: Callable[[Any], None],
+    ) -> None:
+        """Ask a question; without items it is a text to read."""
+        super().__init__(clock)
+        self.words = words
+        self._question = question
+        self._chosen = chosen
+        self._page = 0
+        digits = iter("123456789")
+        self._items = tuple(
+            Face(Pick(item), name, second, key=next(digits, ""), listed=True)
+            for item, name, second in items
+        )
+
+    def compose(self) -> ComposeResult:
+        with VerticalScroll(id="asking", can_focus=False):
+            yield Static(id="asked", markup=False)
+        yield Panel(self.clock, "primary")
+        yield Panel(self.clock, "secondary")
+
+    def on_mount(self) -> None:
+        self.unsteady()
+        self.draw()
+        self.query_one("#primary", Panel).focus_first()
+
+    def faces(self) -> tuple[Face, ...]:
+        return (*self._items, *(target.face for target in self.targets()))
+
+    def draw(self) -> None:
+        if not self.is_mounted:
+            return
+        width, height = self.app.size
+        lines = wrapped(self._question, width - 2)
+        self.query_one("#asked", Static).update(Content("\n".join(lines)))
+        more = Face(More(), self.words.say("more"), key="m")
+        room = max(3, height - min(len(lines) + 2, height // 3) - 3)
+        block = page(self._items, width, room, self._page, more)
+        self.query_one("#primary", Panel).show(block)
+        back = Face(Less(), self.words.say("say-never-mind"), key="escape")
+        self.query_one("#secondary", Panel).show(replace(block, faces=(back,), columns=1, height=3))
+
+    def pressed(self, face: Face, channel: Channel) -> None:  # noqa: ARG002
+        match face.choice:
+            case More():
+                self._page += 1
+                self.draw()
+            case Pick(item):
+                self.app.pop_screen()
+                self._chosen(item)
+            case _:
+                self.app.pop_screen()

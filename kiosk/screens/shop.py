@@ -1,0 +1,246 @@
+"""The shop as its kiosk knows it: machines, people, procedures, and what the journal says."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from kiosk.clock import Clock
+from kiosk.engine.events import Event, Fact, SessionStarted
+from kiosk.engine.machine import standing
+from kiosk.engine.state import State, fold
+from kiosk.journal.codec import UnknownEvent
+from kiosk.journal.store import Journal
+from kiosk.languages.words import words
+from kiosk.procedure.fault import Fault, FaultyFile
+from kiosk.procedure.fit import fit
+from kiosk.procedure.load import Library
+from kiosk.procedure.model import Procedure, Standing, Text
+from kiosk.procedure.plan import Do, Plan, Step
+from kiosk.procedure.site import Machine, Site
+from kiosk.session import Session
+from kiosk.trade.units import Quantity
+
+TEXT_CHANGED = "text-changed"
+"""The message for a session whose procedure no longer has the text that it was begun with."""
+
+
+@dataclass(frozen=True, slots=True)
+class OpenSession:
+    """A session that was begun and not brought to an end."""
+
+    id: str
+    started: SessionStarted
+    state: State
+
+
+@dataclass(frozen=True, slots=True)
+class Card:
+    """What the board shows of one machine."""
+
+    machine: Machine
+    kind: Text
+    standing: Standing
+    due: tuple[Plan, ...]
+    """What is normally begun from this standing."""
+    others: tuple[Plan, ...]
+    """What can be walked on this machine, but is not due."""
+    unfinished: OpenSession | None
+    faults: tuple[Fault, ...]
+    """Why a procedure for this kind of machine cannot be walked on it."""
+
+
+@dataclass(frozen=True, slots=True)
+class TakenUp:
+    """A session found open, ready to be gone on with."""
+
+    session: Session
+    caveat: str = ""
+    """TEXT_CHANGED when the session can only be ended; empty when it can be walked on."""
+
+
+@dataclass(slots=True)
+class Shop:
+    """One site with its library, journal and clock. Use from one thread, as the journal."""
+
+    site: Site
+    library: Library
+    journal: Journal
+    clock: Clock
+    folder: Path
+    """Where the kiosk keeps its data."""
+    _plans: dict[tuple[str, str], Plan | FaultyFile] = field(default_factory=dict, init=False)
+
+    def cards(self) -> tuple[Card, ...]:
+        """Return what the board shows, in the order of the site file."""
+        unfinished, _ = self._unfinished()
+        return tuple(self._card(machine, unfinished) for machine in self.site.machines)
+
+    def faults(self) -> tuple[str, ...]:
+        """Return every reason why something in this shop cannot be walked, in plain words."""
+        found = [str(fault) for fault in self.library.faults]
+        for machine in self.site.machines:
+            found += [str(fault) for fault in self._fitted(machine)[1]]
+            if not self._procedures(machine):
+                found.append(f"no procedure is for the kind '{machine.kind}' of '{machine.id}'")
+        unfinished, unreadable = self._unfinished()
+        here = {machine.id for machine in self.site.machines}
+        found += [
+            f"the session {one.id} is unfinished, but its machine '{one.started.machine}' is not "
+            "in the site file; put it back, or tell the supervisor"
+            for one in unfinished
+            if one.started.machine not in here
+        ]
+        return tuple(dict.fromkeys([*found, *unreadable]))
+
+    def fresh(self, machine_id: str, procedure_id: str) -> Session:
+        """Return a session that has not begun.
+
+        Raises FaultyFile when the procedure does not fit the machine, KeyError for unknown ids.
+        """
+        plan = self._plan(self.site.machine(machine_id), self.library.procedures[procedure_id])
+        if isinstance(plan, FaultyFile):
+            raise plan
+        return Session.fresh(plan, self.journal, self.clock)
+
+    def take_up(self, session_id: str) -> TakenUp:
+        """Return a session found open.
+
+        Where the procedure's text is not the one the session was begun with, its steps cannot be
+        walked on: the plan then is a single step that nothing leads into, so that the session can
+        be ended and no more. Raises UnknownEvent when the journal cannot be read.
+        """
+        found = self._open_session(session_id)
+        plan = self._plan_of(found.started)
+        if plan is not None and plan.digest == found.started.digest:
+            return TakenUp(Session(plan, self.journal, self.clock, session_id))
+        closed = self._closed_plan(found)
+        return TakenUp(Session(closed, self.journal, self.clock, session_id), TEXT_CHANGED)
+
+    def _card(self, machine: Machine, unfinished: tuple[OpenSession, ...]) -> Card:
+        plans, faults = self._fitted(machine)
+        now = self._standing(machine)
+        due = {
+            one.id
+            for one in self._procedures(machine)
+            if now in one.begins_from
+        }  # fmt: skip
+        kind = self.library.kinds.get(machine.kind)
+        mine = (one for one in unfinished if one.started.machine == machine.id)
+        return Card(
+            machine=machine,
+            kind={"en": machine.kind} if kind is None else kind.title,
+            standing=now,
+            due=tuple(plan for plan in plans if plan.procedure in due),
+            others=tuple(plan for plan in plans if plan.procedure not in due),
+            unfinished=next(mine, None),
+            faults=faults,
+        )
+
+    def _standing(self, machine: Machine) -> Standing:
+        """Fold the sessions of one machine; practice and real work do not touch each other."""
+        facts: list[Fact] = []
+        practice: dict[str, bool] = {}
+        for session, _, fact in self.journal.facts_of_machine(machine.id):
+            if isinstance(fact, SessionStarted):
+                practice[session] = fact.practice
+            if practice.get(session) == self.site.practice:
+                facts.append(fact)
+        return standing(facts)
+
+    def _procedures(self, machine: Machine) -> list[Procedure]:
+        everything = self.library.procedures.values()
+        return [one for one in everything if one.machine_kind == machine.kind]
+
+    def _fitted(self, machine: Machine) -> tuple[tuple[Plan, ...], tuple[Fault, ...]]:
+        """Return the plans for a machine, and what is wrong with those that do not fit it."""
+        plans: list[Plan] = []
+        faults: list[Fault] = []
+        for procedure in self._procedures(machine):
+            plan = self._plan(machine, procedure)
+            if isinstance(plan, FaultyFile):
+                faults.extend(plan.faults)
+            else:
+                plans.append(plan)
+        return tuple(plans), tuple(faults)
+
+    def _plan(self, machine: Machine, procedure: Procedure) -> Plan | FaultyFile:
+        key = (machine.id, procedure.id)
+        if key not in self._plans:
+            try:
+                plan = fit(self.library, procedure, machine, self.site, _say_quantity)
+            except FaultyFile as faulty:
+                self._plans[key] = faulty
+            else:
+                self._plans[key] = plan
+        return self._plans[key]
+
+    def _plan_of(self, started: SessionStarted) -> Plan | None:
+        procedure = self.library.procedures.get(started.procedure)
+        machines = {machine.id: machine for machine in self.site.machines}
+        if procedure is None or started.machine not in machines:
+            return None
+        plan = self._plan(machines[started.machine], procedure)
+        return None if isinstance(plan, FaultyFile) else plan
+
+    def _unfinished(self) -> tuple[tuple[OpenSession, ...], tuple[str, ...]]:
+        """Return the open sessions, oldest first, and why some cannot be read."""
+        found: list[OpenSession] = []
+        unreadable: list[str] = []
+        for session_id in self.journal.open_sessions():
+            try:
+                one = self._open_session(session_id)
+            except UnknownEvent as error:
+                unreadable.append(
+                    f"the unfinished session {session_id} cannot be read ({error}); "
+                    "use the kiosk version that wrote it"
+                )
+                continue
+            if one.started.practice == self.site.practice:
+                found.append(one)
+        return tuple(found), tuple(unreadable)
+
+    def _open_session(self, session_id: str) -> OpenSession:
+        events = self.journal.events(session_id)
+        return OpenSession(session_id, _started(session_id, events), fold(events))
+
+    def _closed_plan(self, found: OpenSession) -> Plan:
+        started, state = found.started, found.state
+        machines: Mapping[str, Machine] = {one.id: one for one in self.site.machines}
+        machine = machines.get(started.machine)
+        procedure = self.library.procedures.get(started.procedure)
+        title: Text = {"en": started.procedure} if procedure is None else procedure.title
+        steps = tuple(
+            Step(id=name, phase="", say=title, task=Do(), requires=(TEXT_CHANGED,))
+            for name in dict.fromkeys((state.step, state.goal))
+            if name
+        )
+        return Plan(
+            procedure=started.procedure,
+            version=started.version,
+            digest=started.digest,
+            title=title,
+            machine=started.machine,
+            machine_name=started.machine if machine is None else machine.name,
+            during=Standing(started.during),
+            leaves=Standing(started.leaves),
+            follow={},
+            phases={"": title},
+            steps=steps,
+            conditions=self.library.common.conditions,
+            problems=self.library.common.problems,
+            practice=started.practice,
+        )
+
+
+def _started(session_id: str, events: list[Event]) -> SessionStarted:
+    """Return how a session began. Raises UnknownEvent when it never did."""
+    for event in events:
+        if isinstance(event.fact, SessionStarted):
+            return event.fact
+    raise UnknownEvent(f"the session {session_id} has no beginning in the journal")
+
+
+def _say_quantity(amount: Quantity, language: str) -> str:
+    return words(language).quantity(amount)

@@ -1,0 +1,84 @@
+"""The lines around a question: who walks what, how far it has come, what ear and voice do."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from rich.cells import cell_len
+
+from kiosk.languages.words import Words
+from kiosk.listening.ear import DOUBTFUL, NOT_ALLOWED, NOTHING, TOO_SHORT
+from kiosk.procedure.model import Caution
+from kiosk.walk import Walk
+
+_WHY_MESSAGES: Final = {
+    NOTHING: "heard-nothing",
+    NOT_ALLOWED: "heard-not-allowed",
+    TOO_SHORT: "heard-too-short",
+    DOUBTFUL: "heard-doubtful",
+}
+
+_BAR: Final = 20
+_SHORTEST_BAR: Final = 5
+
+
+def ear_line(walk: Walk) -> str:
+    """Return what the ear does, and what it made of the last utterance."""
+    words = walk.words
+    if walk.hearing.notice:
+        return words.say("ear-off", why=walk.hearing.notice)
+    now = words.say("ear-deaf" if walk.speaking else "ear-hears")
+    heard = walk.heard
+    if heard is None:
+        return now
+    if heard.phrase is not None:
+        return f"{now} · {words.say('heard', text=heard.text)}"
+    why = words.say(_WHY_MESSAGES.get(heard.why, "heard-not-allowed"), text=heard.text)
+    return f"{now} · {why}"
+
+
+def voice_line(walk: Walk) -> str:
+    """Return whether the voice can be heard, and in which language it speaks."""
+    words, notice = walk.words, walk.voice.notice
+    state = words.say("voice-off", why=notice) if notice else words.say("voice-on")
+    parts = [state, words.say("language-name")]
+    if walk.session.state.language in walk.session.plan.drafted:
+        parts.append(words.say("drafted"))
+    return " · ".join(parts)
+
+
+def header(walk: Walk) -> tuple[str, str]:
+    """Return the machine and the procedure; and the worker, and whether it is practice."""
+    plan, words = walk.session.plan, walk.words
+    worker = walk.worker
+    name = walk.session.state.worker if worker is None else worker.name
+    right = f"{name} · {words.say('practice')}" if plan.practice else name
+    return f"{plan.machine_name} · {words.text(plan.title)}", right
+
+
+def progress(walk: Walk, width: int) -> tuple[str, str]:
+    """Return the phase, and how far the walk has come: a number, and a bar where there is room."""
+    plan, words = walk.session.plan, walk.words
+    goal = walk.session.state.goal
+    if goal not in plan.index:
+        return "", ""
+    index, last = plan.index[goal], len(plan.steps)
+    phase = words.text(plan.phases[plan.step(goal).phase])
+    place = words.say("place", place=index + 1, last=last)
+    room = min(_BAR, width - cell_len(phase) - cell_len(place) - 3)
+    if room < _SHORTEST_BAR:
+        return phase, place
+    done = round(room * index / last)
+    return phase, f"{place} {'━' * done}{'─' * (room - done)}"
+
+
+def caution_line(caution: Caution, words: Words, *, short: bool) -> str:
+    """Return the signal word in capitals and the hazard statement.
+
+    The short form leaves out the consequence, as the spoken one does.
+    """
+    parts = [caution.hazard, caution.avoid]
+    if not short:
+        parts.insert(1, caution.consequence)
+    signal = words.say(f"signal-{caution.signal}").upper()
+    return f"▲ {signal}  {' '.join(words.text(part) for part in parts)}"
