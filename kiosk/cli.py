@@ -15,8 +15,8 @@ from kiosk.journal.store import FILE, Journal, JournalFailed
 from kiosk.procedure.fault import FaultyFile
 from kiosk.procedure.load import load_library
 from kiosk.procedure.site import Person, Site, load_site
-from kiosk.screens.shop import Shop
 from kiosk.shipped import shipped
+from kiosk.shop import Shop
 
 
 class Failed(Exception):
@@ -64,7 +64,16 @@ def _parser() -> argparse.ArgumentParser:
 
     check = commands.add_parser("check", help="load, fit and prove the procedures")
     check.add_argument("files", nargs="*", type=Path, help="procedure files (default: all shipped)")
+    check.add_argument("--explain", default="", metavar="RULE", help="print the page of one rule")
     check.set_defaults(command=_check)
+
+    draw = commands.add_parser(
+        "draw", help="write a procedure as a picture and as a sheet for the wall in each language"
+    )
+    draw.add_argument("procedure", help="its id, as close-twin-gravity")
+    draw.add_argument("--machine", help="machine id (default: the first one of the kind)")
+    draw.add_argument("--into", type=Path, default=Path(), help="folder (default: this one)")
+    draw.set_defaults(command=_draw)
 
     log = commands.add_parser("log", help="read the journal").add_subparsers(
         required=True, metavar="COMMAND"
@@ -201,10 +210,22 @@ def _log_show(parsed: argparse.Namespace) -> int:
     return 0
 
 
-# The check.
+# The check and the drawings.
 
 
 def _check(parsed: argparse.Namespace) -> int:
-    from kiosk.proof.report import check
+    from kiosk.checking.check import check
 
-    return check(parsed.files, shipped("procedures"), print)
+    return check(parsed.files, shipped("procedures"), print, parsed.explain)
+
+
+def _draw(parsed: argparse.Namespace) -> int:
+    from kiosk.drawing.write import draw
+
+    folder, site = _data()
+    shop = _shop(folder, site)
+    machine = parsed.machine or _machine_for(shop, parsed.procedure)
+    plan = shop.fresh(machine, parsed.procedure).plan
+    for path in draw(plan, site.languages, parsed.into):
+        print(path)
+    return 0

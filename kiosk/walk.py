@@ -211,7 +211,7 @@ class Walk:
                 case Say():
                     self._say_prompt()
                 case Wake(seconds):
-                    self._wake_at = self._clock.now().mono + seconds
+                    self._wake_at = outcome.events[-1].at.mono + seconds
 
     def _ask(self, message: str, options: tuple[Option, ...]) -> None:
         self._asking = (self.words.say(message), options)

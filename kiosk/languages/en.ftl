@@ -46,7 +46,6 @@ unit-ph = pH { $n }
 unit-none = { $n }
 
 ## Words to say. Ways of saying the same are parted by a slash; the first one is shown.
-## They were chosen by measuring which words the ear understands: `python -m tests.bench.bench_words`.
 say-next = next / step complete / done
 say-yes = yes / yes it is
 say-no = no

@@ -174,3 +174,91 @@ picture-danger = peligro mientras dura
 picture-other = otra condición
 picture-not-in-force = se cuenta con ella, pero no está en vigor
 picture-page = página { $page } de { $pages }
+
+## Screens
+standing-in-service = en servicio
+standing-being-taken-apart = desarmándose
+standing-apart-and-drying = desarmada y secándose
+standing-being-put-together = armándose
+standing-held = detenida, algo está mal
+standing-left-unfinished = quedó sin terminar
+standing-out-of-service = fuera de servicio
+
+which-machine = ¿Qué máquina?
+which-procedure = ¿Qué quiere hacer?
+who-walks = ¿Quién lo hace?
+due = Toca: { $procedure }
+nothing-due = No toca nada.
+not-due = no es lo que sigue normalmente
+unfinished = Sin terminar, oprima para seguir: { $procedure }, { $worker }
+no-procedure = No hay procedimiento que se pueda hacer en ella.
+day-or-night = claro u oscuro
+what-is-faulty = qué está mal
+faults-found = { $n ->
+    [one] Una cosa impide hacer un procedimiento.
+   *[other] { $n } cosas impiden hacer procedimientos.
+}
+all-machines = todas las máquinas
+more = más
+practice = práctica
+place = paso { $place } de { $last }
+held = Detenido
+drafted = texto traducido por máquina, aún sin revisar por un hablante
+
+keep-pressed = manténgalo oprimido
+kept-too-short = muy corto: manténgalo oprimido, u oprímalo otra vez
+kept-enough = ahora suelte
+type-number = escribir el número
+enter-number = listo
+rub-out = borrar
+number-missing = Escriba primero el número.
+try-to-begin = intentar otra vez
+
+ear-hears = Estoy escuchando
+ear-deaf = Estoy hablando, por eso no escucho
+ear-off = No puedo oír: { $why }
+ear-opening = se está preparando el oído
+ear-none = este quiosco no tiene oído
+voice-on = voz encendida
+voice-off = No puedo hablar: { $why }
+voice-opening = se está preparando la voz
+voice-none = este quiosco no tiene voz
+heard = oí «{ $text }»
+heard-nothing = no fue una palabra que conozca
+heard-not-allowed = «{ $text }» no es una palabra para este momento
+heard-too-short = fue demasiado corto
+heard-doubtful = ¿«{ $text }»? No estoy seguro, dígalo otra vez
+
+text-changed = El texto de este procedimiento cambió desde que empezó la sesión. No se puede seguir. Termine la sesión y empiece otra vez.
+cannot-take-up = No se puede seguir con esta sesión. { $why }
+
+recorded = Lo que se anotó
+took = Tomó { $time }.
+confirmed-by-voice = { $n ->
+    [one] { $n } confirmación por voz
+   *[other] { $n } confirmaciones por voz
+}
+confirmed-by-touch = { $n ->
+    [one] { $n } confirmación por toque
+   *[other] { $n } confirmaciones por toque
+}
+confirmed-by-key = { $n ->
+    [one] { $n } confirmación por tecla
+   *[other] { $n } confirmaciones por tecla
+}
+readings = Lecturas
+reading-taken = { $what }: { $number }
+limit-least = límite: { $least } o más
+limit-most = límite: { $most } o menos
+limit-least-most = límite: de { $least } a { $most }
+limit-none = sin límite
+deviations = Desviaciones
+no-deviations = Sin desviaciones.
+deviation-reading = { $what }: { $number } estuvo fuera de su límite.
+deviation-count = { $what }: { $number } contadas, { $expected } en la lista de piezas.
+deviation-passes = No quedó bien después de { $number } pasadas: { $what }
+deviation-verify = La prueba falló: { $what }
+deviation-none-left = No quedan repuestos: { $what }
+deviation-problem = Problema: { $what }
+left-unsafe = Avise a la siguiente persona
+journal-head = Registro { $hash }

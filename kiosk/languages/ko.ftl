@@ -141,3 +141,87 @@ picture-danger = 있는 동안 위험
 picture-other = 그 밖의 조건
 picture-not-in-force = 필요하지만 갖춰지지 않음
 picture-page = { $pages }쪽 가운데 { $page }쪽
+
+## Screens
+standing-in-service = 사용 중
+standing-being-taken-apart = 분해 중
+standing-apart-and-drying = 분해하여 건조 중
+standing-being-put-together = 조립 중
+standing-held = 중지됨, 문제 있음
+standing-left-unfinished = 끝내지 않음
+standing-out-of-service = 사용 중지
+
+which-machine = 어느 기계입니까?
+which-procedure = 무엇을 하겠습니까?
+who-walks = 누가 합니까?
+due = 할 일: { $procedure }
+nothing-due = 지금 할 일이 없습니다.
+not-due = 보통 다음 순서가 아님
+unfinished = 끝나지 않음, 누르면 계속: { $procedure }, { $worker }
+no-procedure = 이 기계에서 할 수 있는 절차가 없습니다.
+day-or-night = 밝게 또는 어둡게
+what-is-faulty = 잘못된 것 보기
+faults-found = { $n ->
+   *[other] 절차를 막는 문제가 { $n }개 있습니다.
+}
+all-machines = 모든 기계
+more = 더 보기
+practice = 연습
+place = { $last }단계 중 { $place }단계
+held = 중지됨
+drafted = 기계가 번역한 글이며 아직 검토되지 않음
+
+keep-pressed = 누르고 계세요
+kept-too-short = 너무 짧음: 누르고 있거나 한 번 더 누르세요
+kept-enough = 이제 떼세요
+type-number = 숫자 입력
+enter-number = 확인
+rub-out = 지우기
+number-missing = 먼저 숫자를 입력하세요.
+try-to-begin = 다시 시도
+
+ear-hears = 듣고 있습니다
+ear-deaf = 말하는 동안은 듣지 않습니다
+ear-off = 들을 수 없습니다: { $why }
+ear-opening = 듣기를 준비하고 있습니다
+ear-none = 이 안내기는 들을 수 없습니다
+voice-on = 음성 켜짐
+voice-off = 말할 수 없습니다: { $why }
+voice-opening = 음성을 준비하고 있습니다
+voice-none = 이 안내기는 음성이 없습니다
+heard = “{ $text }” 들음
+heard-nothing = 아는 말이 아니었습니다
+heard-not-allowed = “{ $text }”: 지금 쓰는 말이 아닙니다
+heard-too-short = 너무 짧았습니다
+heard-doubtful = “{ $text }”? 확실하지 않으니 다시 말하세요
+
+text-changed = 이 절차의 글이 시작한 뒤에 바뀌었습니다. 계속할 수 없습니다. 작업을 끝내고 다시 시작하세요.
+cannot-take-up = 이 작업을 계속할 수 없습니다. { $why }
+
+recorded = 기록된 것
+took = { $time } 걸렸습니다.
+confirmed-by-voice = { $n ->
+   *[other] 음성 확인 { $n }번
+}
+confirmed-by-touch = { $n ->
+   *[other] 터치 확인 { $n }번
+}
+confirmed-by-key = { $n ->
+   *[other] 키 확인 { $n }번
+}
+readings = 측정값
+reading-taken = { $what }: { $number }
+limit-least = 한계: { $least } 이상
+limit-most = 한계: { $most } 이하
+limit-least-most = 한계: { $least }에서 { $most }까지
+limit-none = 한계 없음
+deviations = 벗어난 것
+no-deviations = 벗어난 것이 없습니다.
+deviation-reading = { $what }: { $number }, 한계를 벗어남.
+deviation-count = { $what }: { $number }개 셈, 목록에는 { $expected }개.
+deviation-passes = { $number }번 뒤에도 좋지 않음: { $what }
+deviation-verify = 시험 실패: { $what }
+deviation-none-left = 남은 부품 없음: { $what }
+deviation-problem = 문제: { $what }
+left-unsafe = 다음 사람에게 알리세요
+journal-head = 기록 { $hash }

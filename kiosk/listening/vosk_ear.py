@@ -93,7 +93,11 @@ class VoskEar:
                 phrase = self._by_text.get(squeezed(text))
                 if phrase is not None:
                     why = ""
-                    if confidence is None or confidence < LEAST_CONFIDENCE or shortest < LEAST_WORD_S:
+                    if (
+                        confidence is None
+                        or confidence < LEAST_CONFIDENCE
+                        or shortest < LEAST_WORD_S
+                    ):
                         phrase, why = None, DOUBTFUL
                 elif text:
                     why = NOT_ALLOWED

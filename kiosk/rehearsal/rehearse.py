@@ -24,6 +24,9 @@ from kiosk.walk import Walk
 
 MOST_TURNS_PER_STEP = 25
 """More answers than this for each step means that the walk goes in circles."""
+MOST_TRIES = 16
+"""A worker who was not understood so often would stop and use the screen."""
+_LEAP_MARGIN_S = 0.01
 
 Print = Callable[[str], None]
 By = Literal["voice", "touch"]
@@ -115,24 +118,28 @@ class Rehearsal:
                 continue
             self.tally.answers += 1
             if by == "touch":
-                self._show(f"{'':>9}  touch: {self._phrase(act)}")
+                self._show(f"{'':>9}  touch: {self._phrases(act)[0]}")
                 self._walk.do(act, c.Evidence(c.Channel.TOUCH))
                 continue
             if self._say(voice, act, attempt):
                 attempt = 0
             else:
                 attempt += 1
+            if attempt == MOST_TRIES:
+                self._show(f"The worker gives up: '{self._phrases(act)[0]}' was never understood.")
+                return False
         return False
 
     def _leap(self) -> None:
         left = self._session.seconds_left() or 0.0
         self._show(f"{'':>9}  (the rehearsal's clock leaps over {left:.0f} s of waiting)")
-        self._clock.leap(left)
+        self._clock.leap(left + _LEAP_MARGIN_S)
         self._walk.tick()
 
     def _say(self, voice: WorkerVoice, act: c.Act, attempt: int) -> bool:
         """Say one answer into the ear; True when something allowed was understood."""
-        phrase = self._phrase(act)
+        phrases = self._phrases(act)
+        phrase = phrases[attempt // 2 % len(phrases)]
         found = self._hearing.listen(voice.say(phrase, attempt))
         heard = next((one for one in found if one.phrase is not None), found[0] if found else None)
         if heard is None:
@@ -155,9 +162,12 @@ class Rehearsal:
         session = self._session
         return grammar(session.plan, session.state.step, session.offers(), self._walk.words)
 
-    def _phrase(self, act: c.Act) -> str:
-        """Return the first phrase that stands for an act now."""
-        return next((said for said, one in self._grammar().items() if one == act), str(act))
+    def _phrases(self, act: c.Act) -> list[str]:
+        """Return the phrases that stand for an act now, the one on the button first.
+
+        A worker who was not understood twice says it in another way.
+        """
+        return [said for said, one in self._grammar().items() if one == act] or [str(act)]
 
     def _meaning(self, phrase: str | None) -> c.Act | None:
         return None if phrase is None else self._grammar().get(phrase)

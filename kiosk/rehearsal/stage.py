@@ -10,7 +10,7 @@ from kiosk.listening.models import Missing, open_ear
 from kiosk.procedure.site import Person
 from kiosk.rehearsal.rehearse import By, Print, Rehearsal
 from kiosk.rehearsal.worker import Stuck
-from kiosk.screens.shop import Shop
+from kiosk.shop import Shop
 from kiosk.speaking.prompt_cache import PromptCache
 from kiosk.speaking.renderer import Renderer
 from kiosk.speaking.voices import SpeechFailed

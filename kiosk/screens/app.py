@@ -17,10 +17,10 @@ from kiosk.listening.ear import Heard
 from kiosk.procedure.fault import FaultyFile
 from kiosk.screens.board import BoardScreen
 from kiosk.screens.colours import DARK, themes, variables
-from kiosk.screens.shop import Shop, TakenUp
 from kiosk.screens.stand_in import NoHearing
 from kiosk.screens.summary import SummaryScreen
 from kiosk.screens.walk_screen import WalkScreen
+from kiosk.shop import Shop, TakenUp
 from kiosk.speaking.voice import SilentVoice, Voice
 from kiosk.walk import Hearing
 

@@ -22,8 +22,8 @@ from kiosk.screens.choose import ChooseScreen, Item
 from kiosk.screens.faces import Face, More, Pick
 from kiosk.screens.lettering import spread, wrapped
 from kiosk.screens.panel import Panel
-from kiosk.screens.shop import Card, OpenSession, Shop
 from kiosk.screens.target_screen import TargetScreen
+from kiosk.shop import Card, OpenSession, Shop
 
 _CARD_WIDTH: Final = 38
 _CARD_ROWS: Final = 6

@@ -16,9 +16,9 @@ from kiosk.screens.arrangement import Block, even_columns
 from kiosk.screens.faces import Face, Leave, More
 from kiosk.screens.lettering import spread
 from kiosk.screens.panel import Panel
-from kiosk.screens.shop import Shop
 from kiosk.screens.target_screen import TargetScreen
 from kiosk.session import Session
+from kiosk.shop import Shop
 
 _HASH_SHOWN = 12
 

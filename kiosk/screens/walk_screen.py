@@ -36,8 +36,8 @@ from kiosk.screens.reading import (
     shown,
     typing,
 )
-from kiosk.screens.shop import Shop, TakenUp
 from kiosk.screens.target_screen import TargetScreen
+from kiosk.shop import Shop, TakenUp
 from kiosk.speaking.voice import Voice
 from kiosk.walk import Hearing, Walk
 

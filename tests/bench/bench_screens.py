@@ -80,7 +80,7 @@ def serve(shop: str, folder: Path) -> None:
     from kiosk.procedure.load import load_library
     from kiosk.procedure.site import load_site
     from kiosk.screens.app import KioskApp
-    from kiosk.screens.shop import Shop
+    from kiosk.shop import Shop
     from kiosk.shipped import shipped
 
     if shop == "small":

@@ -17,7 +17,7 @@ from kiosk.listening.ear import Heard
 from kiosk.procedure.load import load_library
 from kiosk.procedure.site import Machine, Person, Sanitizer, Site
 from kiosk.screens.app import KioskApp
-from kiosk.screens.shop import Shop
+from kiosk.shop import Shop
 from kiosk.screens.target import Target
 from kiosk.screens.walk_screen import WalkScreen
 from kiosk.walk import Walk
