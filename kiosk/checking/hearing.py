@@ -66,6 +66,6 @@ def _phrases(subject: Subject, language: str) -> Mapping[str, Place]:
 
 def _numbers(task: Measure, language: str) -> list[str]:
     try:
-        return list(spoken(task.choices, language))
+        return list(spoken(task.choices, language, task.unit))
     except NoNumbers:
         return []

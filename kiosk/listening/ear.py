@@ -1,4 +1,4 @@
-"""What an ear is: something that takes one utterance and says which allowed phrase it was, if any."""
+"""What an ear is: it takes one utterance and says which allowed phrase it was, if any."""
 
 from __future__ import annotations
 

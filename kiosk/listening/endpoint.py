@@ -1,4 +1,4 @@
-"""The gate: cuts a stream of frames into utterances by asking a speech detector about each frame."""
+"""The gate: cuts a stream of frames into utterances, asking a speech detector about each frame."""
 
 from __future__ import annotations
 
@@ -20,7 +20,7 @@ OPENS_AT: Final = 0.8
 """Speech probability that opens the gate. Measured: .97 of clips come out as exactly one
 segment at 10 dB of kitchen noise, and an hour of pure noise opens it not once."""
 STAYS_AT: Final = 0.5
-"""Probability that keeps an open gate open: word ends fall below `OPENS_AT` before they are over."""
+"""Probability that keeps an open gate open: a word falls below `OPENS_AT` before it is over."""
 SILENCE_S: Final = 0.4
 """Wait after the last speech frame. Shorter cuts 'thirty eight point five' in two; every bit more
 is felt by the worker at every answer."""

@@ -8,7 +8,7 @@ from decimal import Decimal
 from kiosk.engine import commands as c
 from kiosk.languages.words import Words
 from kiosk.listening.numbers import spoken
-from kiosk.procedure.plan import Hold, Plan, Step
+from kiosk.procedure.plan import Count, Hold, Measure, Plan, Step
 
 Grammar = dict[str, c.Act]
 """Phrase to act. A phrase stands for one act only."""
@@ -27,9 +27,19 @@ def grammar(plan: Plan, step_id: str, offered: Iterable[c.Act], words: Words) ->
             numbers[act.value] = act
         for phrase in _phrases(plan, step, act, words):
             found.setdefault(phrase, act)
-    for phrase, value in spoken(numbers, words.language).items():
+    for phrase, value in spoken(numbers, words.language, _unit(step)).items():
         found.setdefault(phrase, numbers[value])
     return found
+
+
+def _unit(step: Step | None) -> str:
+    match None if step is None else step.task:
+        case Measure(unit=unit):
+            return unit
+        case Count():
+            return "#"
+        case _:
+            return ""
 
 
 def _phrases(plan: Plan, step: Step | None, act: c.Act, words: Words) -> tuple[str, ...]:

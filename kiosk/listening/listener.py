@@ -10,11 +10,11 @@ import numpy as np
 from numpy.typing import NDArray
 
 from kiosk.listening.ear import Ear, Heard, Utterance
-from kiosk.listening.endpoint import Gate
+from kiosk.listening.endpoint import FRAME_S, Gate
 from kiosk.listening.sources import Source
 
 TAIL_S = 0.3
-"""Deafness after the kiosk has spoken: its last syllable is still in the room and in the buffers."""
+"""Deafness after the kiosk has spoken: its last syllable is still in the room and the buffers."""
 
 
 def hear_frames(
@@ -46,6 +46,7 @@ class Listener:
         self._clock = clock
         self._allowed: tuple[str, ...] = ()
         self._deaf_until = 0.0
+        self._stopping = False
         self._lock = threading.Lock()
         self._thread = threading.Thread(target=self._listen, name="listener", daemon=True)
         self._thread.start()
@@ -71,7 +72,8 @@ class Listener:
             self._ear = ear
 
     def stop(self) -> None:
-        """Stop the source and wait for the thread to end."""
+        """Stop the source and wait for the thread to end; that is no trouble."""
+        self._stopping = True
         self._source.close()
         if self._thread is not threading.current_thread():
             self._thread.join(timeout=2.0)
@@ -86,7 +88,8 @@ class Listener:
         except Exception as error:  # noqa: BLE001 (whatever ends the ear must reach the screen)
             self._on_trouble(f"the ear stopped: {error}")
         else:
-            self._on_trouble("the sound has ended: is the microphone still plugged in?")
+            if not self._stopping:
+                self._on_trouble("the sound has ended: is the microphone still plugged in?")
 
     def _drain(self, frames: Iterator[NDArray[np.float32]]) -> None:
         gate = Gate(self._clock())
@@ -96,7 +99,8 @@ class Listener:
                 gate.skip()
                 continue
             if self._source.live:
-                gate.anchor(self._clock())
+                # This frame was spoken before those that pile up behind it while the ear decodes.
+                gate.anchor(self._clock() - (self._source.waiting() + 1) * FRAME_S)
             utterance = gate.feed(frame)
             if utterance is not None:
                 self._take(utterance)
@@ -105,12 +109,19 @@ class Listener:
             self._take(last)
 
     def _take(self, utterance: Utterance) -> None:
-        """Hear one utterance; drop the answer if the question has changed in the meantime."""
+        """Hear one utterance; drop the answer if the question has changed in the meantime.
+
+        With nothing allowed nothing is decoded: talk beside an idle kiosk is nobody's business.
+        """
         with self._lock:
             ear, allowed = self._ear, self._allowed
-        if ear is None:
+        if ear is None or not allowed:
             return
-        heard = ear.hear(utterance, allowed)
+        try:
+            heard = ear.hear(utterance, allowed)
+        except Exception as error:  # noqa: BLE001 (one bad utterance must not end the listening)
+            self._on_trouble(f"the ear {ear.name} failed on an utterance: {error}")
+            return
         with self._lock:
             stale = allowed != self._allowed or self._clock() < self._deaf_until
         if not stale:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import queue
 import threading
 from collections.abc import Generator, Iterator
@@ -91,28 +92,37 @@ class Microphone:
         if self._closed:
             return
         self._closed = True
-        try:
+        with contextlib.suppress(queue.Full):
             self._frames.put_nowait(None)
-        except queue.Full:
-            pass
         self._device.close()
 
 
 def open_microphone(limit_s: float = OPEN_LIMIT_S) -> Microphone:
     """Open the microphone within a time limit. Raises NoMicrophone."""
     found: list[Microphone | NoMicrophone] = []
+    lock = threading.Lock()
+    given_up = False
 
     def attempt() -> None:
+        opened: Microphone | NoMicrophone
         try:
-            found.append(Microphone())
+            opened = Microphone()
         except NoMicrophone as error:
-            found.append(error)
+            opened = error
+        with lock:
+            if not given_up:
+                found.append(opened)
+                return
+        if isinstance(opened, Microphone):
+            opened.close()
 
     thread = threading.Thread(target=attempt, name="open-microphone", daemon=True)
     thread.start()
     thread.join(limit_s)
-    if not found:
-        raise NoMicrophone(f"the sound system did not answer within {limit_s:.0f} seconds")
+    with lock:
+        given_up = not found
+    if given_up:
+        raise NoMicrophone(f"the sound system did not answer within {limit_s:g} seconds")
     if isinstance(found[0], NoMicrophone):
         raise found[0]
     return found[0]

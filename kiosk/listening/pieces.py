@@ -14,7 +14,7 @@ MOST_PIECES: Final = 3
 
 
 def pieces(word: str, known: Callable[[str], bool]) -> tuple[str, ...]:
-    """Return the fewest known pieces that make up `word`, longest first piece first; () for none."""
+    """Return the fewest known pieces that make up `word`, the first one longest; () for none."""
     for most in range(1, MOST_PIECES + 1):
         found = _split(word, known, most)
         if found:

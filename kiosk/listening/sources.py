@@ -118,18 +118,22 @@ def read_wave(path: Path) -> tuple[NDArray[np.float32], int]:
 
 
 def _from_pcm(raw: bytes, width: int) -> NDArray[np.float32]:
-    if width == 1:
-        return (np.frombuffer(raw, dtype=np.uint8).astype(np.float32) - 128) / 128
-    if width == 2:
-        return np.frombuffer(raw, dtype="<i2").astype(np.float32) / 32768
-    if width == 3:
-        parts = np.frombuffer(raw, dtype=np.uint8).reshape(-1, 3)
-        wide = np.zeros((len(parts), 4), dtype=np.uint8)
-        wide[:, 1:] = parts
-        return wide.view("<i4").reshape(-1).astype(np.float32) / 2147483648
-    if width == 4:
-        return np.frombuffer(raw, dtype="<i4").astype(np.float32) / 2147483648
-    raise SourceTrouble(f"samples of {width * 8} bits are not read; save the file as 16-bit PCM")
+    """Return samples of 1 to 4 bytes as -1..1. A wave's single bytes are unsigned."""
+    match width:
+        case 1:
+            whole = np.frombuffer(raw, dtype=np.uint8).astype(np.int32) - 128
+        case 2:
+            whole = np.frombuffer(raw, dtype="<i2").astype(np.int32)
+        case 3:
+            wide = np.zeros((len(raw) // 3, 4), dtype=np.uint8)
+            wide[:, 1:] = np.frombuffer(raw, dtype=np.uint8).reshape(-1, 3)
+            whole = wide.view("<i4").reshape(-1) >> 8
+        case 4:
+            whole = np.frombuffer(raw, dtype="<i4").astype(np.int32)
+        case _:
+            raise SourceTrouble(f"samples of {width * 8} bits are not read; save it as 16-bit PCM")
+    samples: NDArray[np.float32] = (whole / float(1 << (8 * width - 1))).astype(np.float32)
+    return samples
 
 
 def resample(samples: NDArray[np.float32], rate: int, to: int = RATE) -> NDArray[np.float32]:

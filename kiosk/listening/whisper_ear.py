@@ -33,8 +33,8 @@ LONGEST_TOKENS: Final = 48
 SHORTEST_S: Final = 0.25
 """Shorter than any word with the gate's own margins around it."""
 LEAST_CONFIDENCE: Final = 0.1
-"""The whole-text match does the rejecting: of 100 human clips of other words and 30 of noise it took
-none. Of 120 human clips of yes, no and stop the least sure right one had 0.22; 'next' from a
+"""The whole-text match does the rejecting: of 100 human clips of other words and 30 of noise it
+took none. Of 120 human clips of yes, no and stop the least sure right one had 0.22; 'next' from a
 synthetic voice has 0.12 to 0.48, so a higher threshold would only make the ear deaf."""
 
 

@@ -12,9 +12,12 @@ _NUMBER: Final = re.compile(r"(?<![\w.])-?\d+(?:\.\d+)?(?![\w]|\.\d)")
 _THOUSANDS: Final = re.compile(r"(?<=\d),(?=\d{3}(?!\d))")
 _SIGNS: Final = {"%": " percent ", "°": " degrees ", "&": " and ", "+": " plus "}
 _ALIKE: Final = {"ok": "okay", "o'clock": "oclock", "ppm": "p p m"}
-_NUMBER_WORDS: Final = frozenset(
-    ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety", "hundred", "thousand"]
-)
+_NUMBER_WORDS: Final = frozenset((
+    "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
+    "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen",
+    "nineteen", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety",
+    "hundred", "thousand",
+))  # fmt: skip
 
 
 def normal(text: str) -> str:

@@ -67,7 +67,7 @@ class Tally:
 
     answers: int = 0
     repeated: int = 0
-    """Answers that had to be said again because nothing allowed was understood."""
+    """Answers of which nothing allowed was understood, so that they were said again."""
     mistaken: int = 0
     """Answers that were taken for another allowed phrase."""
     decode_s: list[float] = field(default_factory=list)
@@ -108,7 +108,8 @@ class Rehearsal:
         """
         self._walk.begin(worker)
         voice = WorkerVoice(self._cache, worker.language)
-        attempt = 0
+        tries: dict[tuple[str, c.Act], int] = {}
+        misses = 0
         for _ in range(MOST_TURNS_PER_STEP * len(self._session.plan.steps)):
             if self._session.over:
                 return self._session.state.mode is Mode.COMPLETE
@@ -121,11 +122,12 @@ class Rehearsal:
                 self._show(f"{'':>9}  touch: {self._phrases(act)[0]}")
                 self._walk.do(act, c.Evidence(c.Channel.TOUCH))
                 continue
-            if self._say(voice, act, attempt):
-                attempt = 0
-            else:
-                attempt += 1
-            if attempt == MOST_TRIES:
+            asked = (self._session.state.step, act)
+            attempt = tries.get(asked, 0)
+            tries[asked] = attempt + 1
+            missed = self._say(voice, act, attempt)
+            misses = misses + 1 if missed else 0
+            if misses == MOST_TRIES:
                 self._show(f"The worker gives up: '{self._phrases(act)[0]}' was never understood.")
                 return False
         return False
@@ -137,7 +139,7 @@ class Rehearsal:
         self._walk.tick()
 
     def _say(self, voice: WorkerVoice, act: c.Act, attempt: int) -> bool:
-        """Say one answer into the ear; True when something allowed was understood."""
+        """Say one answer into the ear; True when nothing allowed was understood."""
         phrases = self._phrases(act)
         phrase = phrases[attempt // 2 % len(phrases)]
         found = self._hearing.listen(voice.say(phrase, attempt))
@@ -145,7 +147,7 @@ class Rehearsal:
         if heard is None:
             self._show(f"{'':>9} worker: {phrase}   (no speech found)")
             self.tally.repeated += 1
-            return False
+            return True
         self.tally.decode_s.append(heard.decode_s)
         sure = "" if heard.confidence is None else f" {heard.confidence:.2f}"
         outcome = heard.why or "accepted"
@@ -156,7 +158,7 @@ class Rehearsal:
         elif understood != act:
             self.tally.mistaken += 1
         self._walk.hear(heard)
-        return understood is not None
+        return understood is None
 
     def _grammar(self) -> dict[str, c.Act]:
         session = self._session

@@ -9,9 +9,10 @@ from kiosk.speaking.prompt_cache import PromptCache
 
 WORKER_VOICES: dict[str, tuple[tuple[str, int], ...]] = {
     "en": (("gmw/en-us", 150), ("gmw/en-us+f3", 140), ("gmw/en", 140), ("gmw/en-us+m3", 155)),
-    "ko": (("ko", 130), ("ko+f2", 125), ("ko+m3", 140), ("ko", 110)),
+    "ko": (("ko+f5", 165), ("ko+f2", 140), ("ko+f4", 150), ("ko+f3", 130), ("ko+m1", 155)),
 }
-"""Voice and rate of the worker's first try, second try, and so on: people vary when they repeat."""
+"""Voice and rate of the worker's first try, second try, and so on: people vary when they repeat.
+The Korean ones are those of eight synthetic voices that the ear understood best."""
 
 
 class RenderedVoice:
