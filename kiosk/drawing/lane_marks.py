@@ -42,18 +42,24 @@ def swatch(what: Mark | Sort, x: float, y: float) -> Element:
 def _shape(mark: Mark, x: float, y: float) -> Element:
     match mark:
         case Mark.RELIES:
-            ring = element("circle", cx=x, cy=y, r=0.85, fill="white", stroke="black",
-                           stroke_width=0.4)  # fmt: skip
+            ring = element(
+                "circle", cx=x, cy=y, r=0.85, fill="white", stroke="black", stroke_width=0.4
+            )
             return element("g", ring)
         case Mark.ESTABLISHES:
             return element("g", _triangle(x, y - 0.9, 1.3, 1.9))
         case Mark.ENDS:
-            cap = element("line", x1=x - 1.4, x2=x + 1.4, y1=y, y2=y, stroke="black",
-                          stroke_width=0.75)  # fmt: skip
+            cap = element(
+                "line", x1=x - 1.4, x2=x + 1.4, y1=y, y2=y, stroke="black", stroke_width=0.75
+            )
             return element("g", cap)
         case Mark.NOT_IN_FORCE:
-            cross = element("path", d=f"M{x - 1:.2f},{y - 1:.2f} l2,2 M{x + 1:.2f},{y - 1:.2f} l-2,2",
-                            stroke="#b00020", stroke_width=0.6)  # fmt: skip
+            cross = element(
+                "path",
+                d=f"M{x - 1:.2f},{y - 1:.2f} l2,2 M{x + 1:.2f},{y - 1:.2f} l-2,2",
+                stroke="#b00020",
+                stroke_width=0.6,
+            )
             return element("g", cross)
 
 

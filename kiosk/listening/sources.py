@@ -51,13 +51,12 @@ class Samples:
     def __init__(self, samples: NDArray[np.float32], rate: int = RATE) -> None:
         """Take mono samples (-1..1) at any rate in hertz."""
         self._samples = resample(np.asarray(samples, dtype=np.float32), rate)
-        self._given = 0
         self._closed = False
 
     @classmethod
     def from_int16(cls, raw: bytes, rate: int = RATE) -> Samples:
         """Take raw signed 16-bit little-endian mono."""
-        return cls(np.frombuffer(raw, dtype="<i2").astype(np.float32) / 32768, rate)
+        return cls(_from_pcm(raw, 2), rate)
 
     @classmethod
     def from_float32(cls, raw: bytes, rate: int = RATE) -> Samples:

@@ -36,7 +36,7 @@ def normal(text: str) -> str:
 def _written_out(number: str) -> str:
     sign = "minus " if number.startswith("-") else ""
     whole, _, decimals = number.lstrip("-").partition(".")
-    words = num2words(int(whole))
+    words = str(num2words(int(whole)))
     if decimals:
         words += " point " + " ".join(num2words(int(digit)) for digit in decimals)
     return sign + words.replace(",", "")

@@ -141,7 +141,7 @@ class Rehearsal:
     def _say(self, voice: WorkerVoice, act: c.Act, attempt: int) -> bool:
         """Say one answer into the ear; True when nothing allowed was understood."""
         phrases = self._phrases(act)
-        phrase = phrases[attempt // 2 % len(phrases)]
+        phrase = phrases[(attempt + attempt // voice.voices) % len(phrases)]
         found = self._hearing.listen(voice.say(phrase, attempt))
         heard = next((one for one in found if one.phrase is not None), found[0] if found else None)
         if heard is None:
@@ -167,7 +167,7 @@ class Rehearsal:
     def _phrases(self, act: c.Act) -> list[str]:
         """Return the phrases that stand for an act now, the one on the button first.
 
-        A worker who was not understood twice says it in another way.
+        A worker who was not understood says it in another way.
         """
         return [said for said, one in self._grammar().items() if one == act] or [str(act)]
 

@@ -8,7 +8,14 @@ from pathlib import Path
 from kiosk.speaking.prompt_cache import PromptCache
 
 WORKER_VOICES: dict[str, tuple[tuple[str, int], ...]] = {
-    "en": (("gmw/en-us", 150), ("gmw/en-us+f3", 140), ("gmw/en", 140), ("gmw/en-us+m3", 155)),
+    "en": (
+        ("gmw/en-us", 150),
+        ("gmw/en-us+f3", 140),
+        ("gmw/en", 140),
+        ("gmw/en-us+m3", 155),
+        ("gmw/en-us+f2", 145),
+        ("gmw/en-gb-scotland", 150),
+    ),
     "ko": (("ko+f5", 165), ("ko+f2", 140), ("ko+f4", 150), ("ko+f3", 130), ("ko+m1", 155)),
 }
 """Voice and rate of the worker's first try, second try, and so on: people vary when they repeat.
@@ -46,6 +53,11 @@ class WorkerVoice:
     def __init__(self, cache: PromptCache, language: str) -> None:
         self._cache = cache
         self._language = language
+
+    @property
+    def voices(self) -> int:
+        """How many ways of saying a phrase there are."""
+        return len(WORKER_VOICES[self._language])
 
     def say(self, phrase: str, attempt: int) -> Path:
         """Return the wave file of a phrase. Raises speaking's SpeechFailed."""

@@ -36,6 +36,7 @@ class KioskApp(App[None]):
     should return a silent voice or a deaf ear with its reason; one that raises is shown as that.
     """
 
+    TITLE = "Brushdown"
     CSS_PATH = "kiosk.tcss"
     ENABLE_COMMAND_PALETTE = False
     BINDINGS: ClassVar[list[BindingType]] = [

@@ -13,7 +13,6 @@ from kiosk.procedure.fit import fit
 from kiosk.procedure.load import load_library
 from kiosk.procedure.plan import Plan
 from kiosk.proof.prove import check_library, fittings, shape
-from kiosk.proof.report import lines
 from kiosk.proof.search import Proof, search
 from kiosk.shipped import shipped
 from tests.proof.plans import chain
@@ -48,7 +47,9 @@ def main() -> None:
     begun = time.process_time()
     report = check_library(library)
     print(f"whole library: {time.process_time() - begun:.2f} CPU s")
-    print("\n".join(lines(report)))
+    for one in report.proven:
+        proof = one.proof
+        print(f"{one.procedure}: {one.steps} steps, {proof.states} states, {proof.seconds:.2f} s")
 
 
 if __name__ == "__main__":

@@ -80,8 +80,8 @@ def serve(shop: str, folder: Path) -> None:
     from kiosk.procedure.load import load_library
     from kiosk.procedure.site import load_site
     from kiosk.screens.app import KioskApp
-    from kiosk.shop import Shop
     from kiosk.shipped import shipped
+    from kiosk.shop import Shop
 
     if shop == "small":
         from tests.screens.scene import SITE, SMALL

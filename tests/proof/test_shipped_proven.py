@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from kiosk.checking.check import check
 from kiosk.procedure.load import load_library
 from kiosk.procedure.site import load_site
 from kiosk.proof.prove import check_library
-from kiosk.proof.report import check, lines
 from kiosk.shipped import shipped
 
 
@@ -17,7 +17,6 @@ def test_the_shipped_library_is_proven_for_every_machine():
     report = check_library(library, site)
     assert [str(fault) for fault in report.faults] == []
     assert {one.procedure for one in report.proven} == set(library.procedures)
-    assert len(lines(report)) == len(library.procedures)
     named = {name for one in report.proven for name in one.machines}
     assert named.issuperset(machine.name for machine in site.machines)
 
@@ -37,5 +36,5 @@ def test_a_shipped_procedure_without_its_isolation_is_refused(tmp_path: Path):
 def test_a_file_that_is_not_there_is_told_and_mended():
     said: list[str] = []
     assert check([Path("nowhere.yaml")], shipped("procedures"), said.append) == 1
-    assert "nowhere.yaml" in said[0]
+    assert any("nowhere.yaml" in line for line in said)
     assert "To mend" in said[0]

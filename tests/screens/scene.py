@@ -17,9 +17,9 @@ from kiosk.listening.ear import Heard
 from kiosk.procedure.load import load_library
 from kiosk.procedure.site import Machine, Person, Sanitizer, Site
 from kiosk.screens.app import KioskApp
-from kiosk.shop import Shop
 from kiosk.screens.target import Target
 from kiosk.screens.walk_screen import WalkScreen
+from kiosk.shop import Shop
 from kiosk.walk import Walk
 
 _CALM_TURNS = 8

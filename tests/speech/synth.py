@@ -39,7 +39,7 @@ class Speaker:
     def say(
         self, text: str, voice: str = "en-us", words_per_minute: int = 160
     ) -> NDArray[np.float32]:
-        """Return `text` spoken, mono 16 kHz float32, with 0.3 s of silence before and 0.8 s after."""
+        """Return `text` spoken, mono 16 kHz float32, 0.3 s of silence before and 0.8 s after."""
         if self._library.espeak_SetVoiceByName(voice.encode()) != 0:
             raise ValueError(f"espeak-ng has no voice '{voice}'")
         self._library.espeak_SetParameter(_RATE, words_per_minute, 0)
