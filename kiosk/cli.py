@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 import sys
 from collections.abc import Callable, Sequence
+from contextlib import closing
 from dataclasses import replace
 from pathlib import Path
 
@@ -111,13 +112,12 @@ def _open(folder: Path, site: Site, parsed: argparse.Namespace) -> int:
     # Imported here, so that the other commands do not wait for the screens and the ears.
     from kiosk.opening import open_kiosk
 
-    with home.take(folder):
-        return open_kiosk(_shop(folder, site), silent=parsed.silent, deaf=parsed.deaf)
+    with home.take(folder), closing(Journal(folder)) as journal:
+        return open_kiosk(_shop(folder, site, journal), silent=parsed.silent, deaf=parsed.deaf)
 
 
-def _shop(folder: Path, site: Site) -> Shop:
-    library = load_library(shipped("procedures"))
-    return Shop(site, library, Journal(folder), SystemClock(), folder)
+def _shop(folder: Path, site: Site, journal: Journal) -> Shop:
+    return Shop(site, load_library(shipped("procedures")), journal, SystemClock(), folder)
 
 
 def _demo_folder() -> Path:
@@ -143,8 +143,8 @@ def _rehearse(parsed: argparse.Namespace) -> int:
     from kiosk.rehearsal.stage import rehearse
 
     folder, site = _data()
-    with home.take(folder):
-        shop = _shop(folder, replace(site, practice=True))
+    with home.take(folder), closing(Journal(folder)) as journal:
+        shop = _shop(folder, replace(site, practice=True), journal)
         shop.clock = LeapingClock(shop.clock)
         machine = parsed.machine or _machine_for(shop, parsed.procedure)
         worker = next(
@@ -152,7 +152,7 @@ def _rehearse(parsed: argparse.Namespace) -> int:
             Person(id="rehearsal", name="Rehearsal", language=parsed.language),
         )
         done = rehearse(shop, machine, parsed.procedure, worker, parsed.by, print)
-        verdict = shop.journal.verify()
+        verdict = journal.verify()
         print(_verdict(verdict.rows, verdict.head, verdict.bad_seq, verdict.what))
         return 0 if done and verdict.whole else 1
 
@@ -185,7 +185,8 @@ def _verdict(rows: int, head: str, bad_seq: int | None, what: str) -> str:
 
 
 def _log_verify(_: argparse.Namespace) -> int:
-    verdict = _journal().verify()
+    with closing(_journal()) as journal:
+        verdict = journal.verify()
     print(_verdict(verdict.rows, verdict.head, verdict.bad_seq, verdict.what))
     return 0 if verdict.whole else 1
 
@@ -193,16 +194,17 @@ def _log_verify(_: argparse.Namespace) -> int:
 def _log_list(_: argparse.Namespace) -> int:
     from kiosk.journal.telling import session_line
 
-    journal = _journal()
-    for session in journal.sessions():
-        print(session_line(session, journal.events(session)))
+    with closing(_journal()) as journal:
+        for session in journal.sessions():
+            print(session_line(session, journal.events(session)))
     return 0
 
 
 def _log_show(parsed: argparse.Namespace) -> int:
     from kiosk.journal.telling import event_line
 
-    events = _journal().events(parsed.session)
+    with closing(_journal()) as journal:
+        events = journal.events(parsed.session)
     if not events:
         raise Failed(f"No session is called '{parsed.session}'. 'kiosk log list' names them.")
     for event in events:
@@ -223,9 +225,10 @@ def _draw(parsed: argparse.Namespace) -> int:
     from kiosk.drawing.write import draw
 
     folder, site = _data()
-    shop = _shop(folder, site)
-    machine = parsed.machine or _machine_for(shop, parsed.procedure)
-    plan = shop.fresh(machine, parsed.procedure).plan
+    with closing(Journal(folder)) as journal:
+        shop = _shop(folder, site, journal)
+        machine = parsed.machine or _machine_for(shop, parsed.procedure)
+        plan = shop.fresh(machine, parsed.procedure).plan
     for path in draw(plan, site.languages, parsed.into):
         print(path)
     return 0

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from kiosk.drawing.lanes import Mark, Sort
-from kiosk.drawing.markup import Element, element
+from kiosk.drawing.markup import Element, cleaned, element
 
 _BAR_WIDTH = {Sort.HELD: 1.7, Sort.DANGER: 1.7, Sort.OTHER: 0.6}
 """mm"""
@@ -24,43 +24,42 @@ def bar(sort: Sort, x: float, top: float, bottom: float) -> Element:
 
 def mark_of(mark: Mark, x: float, y: float, told: str, step: str, condition: str) -> Element:
     """Return a mark that carries its step, its condition and a sentence for who points at it."""
-    group = _shape(mark, x, y)
-    group.insert(0, element("title", told))
-    group.set("class", mark)
-    group.set("data-step", step)
-    group.set("data-condition", condition)
-    return group
+    return element(
+        "g",
+        element("title", told),
+        _shape(mark, x, y),
+        class_=mark,
+        data_step=step,
+        data_condition=condition,
+    )
 
 
 def swatch(what: Mark | Sort, x: float, y: float) -> Element:
     """Return a sample for the legend, about 4 mm wide, with its middle at `y`."""
     if isinstance(what, Mark):
         return _shape(what, x + 2, y)
-    return element("g", bar(what, x + 2, y - 1.7, y + 1.7))
+    return bar(what, x + 2, y - 1.7, y + 1.7)
 
 
 def _shape(mark: Mark, x: float, y: float) -> Element:
     match mark:
         case Mark.RELIES:
-            ring = element(
+            return element(
                 "circle", cx=x, cy=y, r=0.85, fill="white", stroke="black", stroke_width=0.4
             )
-            return element("g", ring)
         case Mark.ESTABLISHES:
-            return element("g", _triangle(x, y - 0.9, 1.3, 1.9))
+            return _triangle(x, y - 0.9, 1.3, 1.9)
         case Mark.ENDS:
-            cap = element(
+            return element(
                 "line", x1=x - 1.4, x2=x + 1.4, y1=y, y2=y, stroke="black", stroke_width=0.75
             )
-            return element("g", cap)
         case Mark.NOT_IN_FORCE:
-            cross = element(
+            return element(
                 "path",
                 d=f"M{x - 1:.2f},{y - 1:.2f} l2,2 M{x + 1:.2f},{y - 1:.2f} l-2,2",
                 stroke="#b00020",
                 stroke_width=0.6,
             )
-            return element("g", cross)
 
 
 def _triangle(x: float, top: float, half: float, high: float) -> Element:

@@ -171,7 +171,7 @@ class _Picture:
 
     def _row(self, placed: _Placed) -> Element:
         row = placed.row
-        group = element("g", transform=f"translate(0 {placed.y:.2f})")
+        group = element("g", class_="row", transform=f"translate(0 {placed.y:.2f})")
         if row.is_band:
             add(group, element("rect", width=WIDTH, height=row.height, fill="#dcdcdc"))
         elif row.is_hold:

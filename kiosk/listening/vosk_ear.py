@@ -58,8 +58,8 @@ class VoskEar:
         self, folder: Path, language: str, name: str, decoys: Sequence[str] | None = None
     ) -> None:
         """Load the model in `folder`; raises FileNotFoundError when there is none."""
-        if not (folder / "conf").is_dir() and not (folder / "am").is_dir():
-            raise FileNotFoundError(f"{folder} holds no Vosk model; unpack the model there again")
+        if not _is_whole(folder):
+            raise FileNotFoundError(f"{folder} holds no whole Vosk model; unpack it there again")
         SetLogLevel(-1)
         self.name = name
         self.language = language
@@ -138,6 +138,15 @@ class VoskEar:
             )
             self._recognizer.SetWords(True)
         return self._recognizer
+
+
+def _is_whole(folder: Path) -> bool:
+    """Tell whether a model can be tried: the engine writes to standard error about a broken one."""
+    return any(
+        (folder / sound / "final.mdl").is_file()
+        and any((folder / graph / name).is_file() for name in ("HCLr.fst", "HCLG.fst"))
+        for sound, graph in (("am", "graph"), (".", "."))
+    )
 
 
 def read(
