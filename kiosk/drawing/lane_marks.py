@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from kiosk.drawing.lanes import Mark, Sort
-from kiosk.drawing.markup import Element, cleaned, element
+from kiosk.drawing.markup import Element, element
 
 _BAR_WIDTH = {Sort.HELD: 1.7, Sort.DANGER: 1.7, Sort.OTHER: 0.6}
 """mm"""
