@@ -81,6 +81,10 @@ def _parser() -> argparse.ArgumentParser:
     )
     verify = log.add_parser("verify", help="check the journal's chain from first row to last")
     verify.set_defaults(command=_log_verify)
+    audit = log.add_parser(
+        "audit", help="judge every session by the monitor that proves procedures"
+    )
+    audit.set_defaults(command=_log_audit)
     listed = log.add_parser("list", help="list the sessions")
     listed.set_defaults(command=_log_list)
     show = log.add_parser("show", help="print one session")
@@ -189,6 +193,24 @@ def _log_verify(_: argparse.Namespace) -> int:
         verdict = journal.verify()
     print(_verdict(verdict.rows, verdict.head, verdict.bad_seq, verdict.what))
     return 0 if verdict.whole else 1
+
+
+def _log_audit(_: argparse.Namespace) -> int:
+    from kiosk.proof.audit import audit
+
+    folder, site = _data()
+    found = 0
+    with closing(_journal()) as journal:
+        shop = _shop(folder, site, journal)
+        for session in journal.sessions():
+            plan = shop.plan_of(session)
+            if plan is None:
+                print(f"{session}: its procedure's text has changed since; it cannot be judged")
+                continue
+            violations = audit(plan, journal.events(session))
+            found += len(violations)
+            print(f"{session}: {'; '.join(map(str, violations)) or 'no rule broken'}")
+    return 1 if found else 0
 
 
 def _log_list(_: argparse.Namespace) -> int:

@@ -19,6 +19,8 @@ from kiosk.procedure.load import Library
 from kiosk.procedure.model import Procedure, Standing, Text
 from kiosk.procedure.plan import Do, Plan, Step
 from kiosk.procedure.site import Machine, Site
+from kiosk.proof.must_hold import must_hold
+from kiosk.proof.proven import require_proof
 from kiosk.session import Session
 from kiosk.trade.units import Quantity
 
@@ -97,11 +99,13 @@ class Shop:
     def fresh(self, machine_id: str, procedure_id: str) -> Session:
         """Return a session that has not begun.
 
-        Raises FaultyFile when the procedure does not fit the machine, KeyError for unknown ids.
+        Raises FaultyFile when the procedure does not fit the machine or cannot be proven,
+        KeyError for unknown ids.
         """
         plan = self._plan(self.site.machine(machine_id), self.library.procedures[procedure_id])
         if isinstance(plan, FaultyFile):
             raise plan
+        require_proof(plan, self.folder / "proven")
         return Session.fresh(plan, self.journal, self.clock)
 
     def take_up(self, session_id: str) -> TakenUp:
@@ -117,6 +121,15 @@ class Shop:
             return TakenUp(Session(plan, self.journal, self.clock, session_id))
         closed = self._closed_plan(found)
         return TakenUp(Session(closed, self.journal, self.clock, session_id), TEXT_CHANGED)
+
+    def plan_of(self, session_id: str) -> Plan | None:
+        """Return the plan that a session walked; None when its text is no longer here.
+
+        Raises UnknownEvent when the journal cannot be read.
+        """
+        started = _started(session_id, self.journal.events(session_id))
+        plan = self._plan_of(started)
+        return plan if plan is not None and plan.digest == started.digest else None
 
     def _card(self, machine: Machine, unfinished: tuple[OpenSession, ...]) -> Card:
         plans, faults = self._fitted(machine)
@@ -173,7 +186,8 @@ class Shop:
             except FaultyFile as faulty:
                 self._plans[key] = faulty
             else:
-                self._plans[key] = plan
+                faults = must_hold(plan).faults
+                self._plans[key] = FaultyFile(list(faults)) if faults else plan
         return self._plans[key]
 
     def _plan_of(self, started: SessionStarted) -> Plan | None:

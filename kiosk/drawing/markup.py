@@ -28,9 +28,9 @@ def add(parent: Element, *children: Child) -> None:
         if not isinstance(child, str):
             parent.append(child)
         elif len(parent):
-            parent[-1].tail = (parent[-1].tail or "") + cleaned(child)
+            parent[-1].tail = (parent[-1].tail or "") + _clean(child)
         else:
-            parent.text = (parent.text or "") + cleaned(child)
+            parent.text = (parent.text or "") + _clean(child)
 
 
 def as_xml(root: Element) -> str:
@@ -46,9 +46,9 @@ def as_html(root: Element) -> str:
 
 
 def _written(value: Value) -> str:
-    return cleaned(value) if isinstance(value, str) else f"{value:.2f}".rstrip("0").rstrip(".")
+    return _clean(value) if isinstance(value, str) else f"{value:.2f}".rstrip("0").rstrip(".")
 
 
-def cleaned(text: str) -> str:
+def _clean(text: str) -> str:
     """Return a text with what XML cannot hold replaced."""
     return _UNWRITABLE.sub("\ufffd", text)

@@ -26,6 +26,8 @@ def test_by_touch(procedure, language, capsys):
     assert ": complete," in said
     assert "The journal is whole" in said
     assert main(["log", "verify"]) == 0
+    assert main(["log", "audit"]) == 0
+    assert "no rule broken" in capsys.readouterr().out
 
 
 @pytest.mark.parametrize("language", sorted(EARS))
