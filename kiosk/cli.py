@@ -244,13 +244,16 @@ def _check(parsed: argparse.Namespace) -> int:
 
 
 def _draw(parsed: argparse.Namespace) -> int:
-    from kiosk.drawing.write import draw
+    from kiosk.drawing.write import CannotDraw, draw
 
     folder, site = _data()
     with closing(Journal(folder)) as journal:
         shop = _shop(folder, site, journal)
         machine = parsed.machine or _machine_for(shop, parsed.procedure)
         plan = shop.fresh(machine, parsed.procedure).plan
-    for path in draw(plan, site.languages, parsed.into):
-        print(path)
+    try:
+        written = draw(plan, site.languages, parsed.into)
+    except CannotDraw as error:
+        raise Failed(str(error)) from error
+    print(*written, sep="\n")
     return 0
