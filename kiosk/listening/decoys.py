@@ -31,9 +31,10 @@ noise), 180 clips of English speech and 75 clips of Korean that is on no list; e
 
 * with no threshold on confidence.
 
-With the lists that a walk really has (8 to 10 phrases, 60 decoys, weight 100, confidence 0.7) the same
-180 and 75 clips were taken for a phrase: a hold's list 0 and 0, a step's 6 and 3, a question's (yes,
-no) 9 and 0, of which 8 for the single syllable 'ne'. Without decoys: 0 and 1, 10 and 7, 12 and 2.
+With lists as a walk has them (8 to 10 phrases, 60 decoys, weight 100, confidence 0.7), of the same
+180 and 75 clips these were taken for a phrase: with a hold's list 0 and 0, with a step's 6 and 3,
+with a question's (yes, no) 9 and 0, of which 8 for the single syllable 'ne'. Without decoys it is
+0 and 1, 10 and 7, 12 and 2.
 """
 
 PHRASE_WEIGHT: Final = 100
