@@ -23,6 +23,10 @@ SILENT_LIMIT_S: Final = 3.0
 """A device that gives no frame for so long is gone."""
 
 
+FIRST_LIMIT_S: Final = 10.0
+"""The first frame may be late: a sound server of two cores took 2 s for it."""
+
+
 class NoMicrophone(Exception):
     """Nothing can be heard here; the message is the plain reason."""
 
@@ -74,13 +78,15 @@ class Microphone:
 
     def frames(self) -> Iterator[NDArray[np.float32]]:
         """Yield frames until closed, or until the device gives none for some seconds."""
+        limit_s = FIRST_LIMIT_S
         while not self._closed:
             try:
-                frame = self._frames.get(timeout=SILENT_LIMIT_S)
+                frame = self._frames.get(timeout=limit_s)
             except queue.Empty:
                 return
             if frame is None:
                 return
+            limit_s = SILENT_LIMIT_S
             yield frame
 
     def waiting(self) -> int:
