@@ -45,9 +45,10 @@ signal-notice = 알림
 
 ## 물음.
 first-again = 먼저 다시 확인하세요.
-say-phrase = 확인되면 이렇게 말하세요. { $phrase }.
-heard-phrase = { $phrase }, 이렇게 들었습니다. 맞습니까? 네, 아니요로 답하세요.
-heard-number = { $number }, 이렇게 들었습니다. 맞습니까? 네, 아니요로 답하세요.
+# The phrase stands inside the sentence: alone after a pause the ear would take it for an answer.
+say-phrase = 확인되면 { $phrase }, 라고 말하세요.
+heard-phrase = { $phrase }, 이렇게 들었습니다. 그렇습니까? 네, 아니요로 답하세요.
+heard-number = { $number }, 이렇게 들었습니다. 그렇습니까? 네, 아니요로 답하세요.
 is-that-so = 그렇습니까? 네, 아니요로 답하세요.
 good-or-replaced = 상태가 좋습니까? 좋아요, 교체했어요, 재고 없어요 가운데 하나로 답하세요.
 try-again = 바로잡은 뒤에 완료라고 말하면 다시 합니다.
