@@ -12,11 +12,6 @@ def missing(step: Step, in_force: Set[str]) -> tuple[str, ...]:
     return tuple(name for name in step.requires if name not in in_force)
 
 
-def may_enter(step: Step, in_force: Set[str]) -> bool:
-    """True when every condition that the step requires is in force."""
-    return not missing(step, in_force)
-
-
 def way_in(plan: Plan, goal: str, in_force: Set[str]) -> Step | None:
     """Return the step to stand in on the way to `goal`.
 
