@@ -13,6 +13,7 @@ from kiosk.checking.rule import Finding, NotLookedAt, Severity
 from kiosk.checking.rules import RULES, page
 from kiosk.checking.subject import Subject
 from kiosk.languages.words import languages
+from kiosk.proof.beside import cores
 
 Show = Callable[[str], None]
 
@@ -44,11 +45,12 @@ def check(
         if one.id in gathered.checked and _has_kind(gathered, one.machine_kind)
     }
     stories: list[str] = []
-    for name, of in fitted.items():
-        proven = prove_all(name, of)
-        findings += [_finding(one) for one in proven.faults]
-        stories += [proven.told] if proven.told else []
-        show(str(proven))
+    with cores() as pool:
+        for name, of in fitted.items():
+            proven = prove_all(name, of, pool)
+            findings += [_finding(one) for one in proven.faults]
+            stories += [proven.told] if proven.told else []
+            show(str(proven))
     notes: list[str] = []
     begun = time.perf_counter()
     if instruments is not None:

@@ -18,7 +18,7 @@ def danger_unguarded(subject: Subject) -> Iterator[Fault]:
         secured = {name for plan in plans for name in _secured(plan)}
         for plan in plans:
             for step in plan.steps:
-                if isinstance(step.task, Hold) or secured & set(step.requires):
+                if isinstance(step.task, Hold) or secured & set(step.declared):
                     continue
                 for name in step.establishes:
                     if name in plan.hazards and (step.id, name) not in told:
@@ -78,7 +78,7 @@ def verify_missing(subject: Subject) -> Iterator[Fault]:
     for procedure in subject.procedures():
         told: set[str] = set()
         for plan in subject.plans.get(procedure.id, ()):
-            relied_on = {n: one for one in plan.steps if one.caution for n in one.requires}
+            relied_on = {n: one for one in plan.steps if one.caution for n in one.declared}
             for step in plan.steps:
                 task = step.task
                 if not isinstance(task, Hold) or task.verify is not None or step.id in told:

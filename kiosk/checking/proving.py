@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import time
 from collections.abc import Hashable, Iterable, Iterator, Mapping
+from concurrent.futures import Executor
 from dataclasses import dataclass, replace
 from pathlib import Path
 
@@ -15,6 +16,7 @@ from kiosk.procedure.load import Library
 from kiosk.procedure.model import Procedure
 from kiosk.procedure.plan import Plan
 from kiosk.procedure.yaml_source import read_yaml
+from kiosk.proof.beside import proofs
 from kiosk.proof.must_hold import must_hold
 from kiosk.proof.prove import Sound, fittings, prove
 from kiosk.proof.search import Counterexample, Proof, TooManyStates, search
@@ -137,10 +139,10 @@ def count(number: int, thing: str) -> str:
     return f"{number or 'no'} {thing}{'' if number == 1 else 's'}"
 
 
-def prove_all(procedure: str, fitted: Fitted) -> Proven:
-    """Prove every plan of a procedure, each shape of plan once."""
+def prove_all(procedure: str, fitted: Fitted, pool: Executor | None = None) -> Proven:
+    """Prove every plan of a procedure, each shape of plan once; at the same time given a pool."""
     begun = time.perf_counter()
-    known: dict[Hashable, Proof] = {}
+    known: dict[Hashable, Proof] = proofs(fitted.plans, pool) if pool else {}
     against: dict[Named, set[Options]] = {}
     told = ""
     for plan in fitted.plans:

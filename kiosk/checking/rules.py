@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from importlib import resources
 from types import MappingProxyType
 
-from kiosk.checking import dangers, doses, hearing, parts, phrases, sentences, spoken, unused
+from kiosk.checking import dangers, doses, hearing, needs, parts, phrases, sentences, spoken, unused
 from kiosk.checking.rule import Rule, Severity
 
 _ERROR, _WARNING = Severity.ERROR, Severity.WARNING
@@ -32,6 +32,9 @@ _FOUND_BY_LOOKING = (
     Rule("released-in-danger", _ERROR, dangers.released_in_danger),
     Rule("danger-left", _ERROR, dangers.danger_left),
     Rule("verify-missing", _WARNING, dangers.verify_missing),
+    Rule("need-undercut", _ERROR, needs.need_undercut),
+    Rule("need-outlived", _ERROR, needs.need_outlived),
+    Rule("waives-nothing", _ERROR, needs.waives_nothing),
     Rule("missing-translation", _ERROR, sentences.missing_translation),
     Rule("empty-text", _ERROR, sentences.empty_text),
     Rule("places-differ", _ERROR, sentences.places_differ),

@@ -5,8 +5,10 @@ from __future__ import annotations
 import hashlib
 import re
 from collections.abc import Callable, Iterator, Mapping
+from dataclasses import replace
 from decimal import Decimal
 
+from kiosk.procedure.carry import Waived, carry
 from kiosk.procedure.fault import Fault, FaultyFile
 from kiosk.procedure.load import Library
 from kiosk.procedure.model import (
@@ -55,7 +57,7 @@ def fit(
 ) -> Plan:
     """Return the plan for one machine. Raises FaultyFile with every reason against it."""
     fitting = _Fitting(library, procedure, machine, site, say_quantity)
-    steps = tuple(fitting.steps())
+    steps = carry(fitting.steps(), library.common.conditions)
     fitting.faults.extend(_misplaced(procedure, steps))
     if not steps and not fitting.faults:
         what = "no step is left to walk with these options"
@@ -65,7 +67,7 @@ def fit(
     return Plan(
         procedure=procedure.id,
         version=procedure.version,
-        digest=hashlib.sha256(repr((procedure.id, procedure.version, steps)).encode()).hexdigest(),
+        digest=_digest(procedure, steps),
         title=procedure.title,
         machine=machine.id,
         machine_name=machine.name,
@@ -80,6 +82,12 @@ def fit(
         drafted=procedure.drafted,
         practice=site.practice,
     )
+
+
+def _digest(procedure: Procedure, steps: tuple[Step, ...]) -> str:
+    """Hash all that is walked; where it stands in the file is no part of it."""
+    text = repr((procedure.id, procedure.version, [replace(step, line=0) for step in steps]))
+    return hashlib.sha256(text.encode()).hexdigest()
 
 
 def _misplaced(procedure: Procedure, steps: tuple[Step, ...]) -> Iterator[Fault]:
@@ -130,13 +138,13 @@ class _Fitting:
     def _unfit(self, name: str, what: str, mend: str) -> FaultyFile:
         return FaultyFile([Fault(self._procedure.file, 1, name, what, mend)])
 
-    def steps(self) -> Iterator[Step]:
+    def steps(self) -> Iterator[tuple[Step, Waived]]:
         """Yield the steps that belong to this machine; note faults and go on."""
         for phase in self._procedure.phases:
             for block in phase.steps:
                 try:
                     if self._belongs(block):
-                        yield self._step(phase.id, block)
+                        yield self._step(phase.id, block), block.regardless
                 except _WrongStep as wrong:
                     name, what, mend = wrong.args
                     place = f"{block.id}.{name}"
@@ -155,11 +163,16 @@ class _Fitting:
         return all(self._options[name] == value for name, value in block.when.items())
 
     def _step(self, phase: str, block: StepBlock) -> Step:
-        for name in ("requires", "establishes", "ends"):
+        for name in ("requires", "establishes", "ends", "regardless"):
             for condition in getattr(block, name):
                 if condition not in self._library.common.conditions:
                     what = f"the condition '{condition}' is not known"
                     raise _WrongStep(name, what, "add it to common.yaml, or correct its name")
+        for condition in block.establishes:
+            for need in self._library.common.conditions[condition].needs:
+                if need not in self._library.common.conditions:
+                    what = f"'{condition}' needs '{need}', and the condition '{need}' is not known"
+                    raise _WrongStep("establishes", what, "correct its name in common.yaml")
         task, extra = self._task(block)
         if isinstance(task, Hold) and not block.establishes:
             what = "a hold establishes nothing"

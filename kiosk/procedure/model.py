@@ -144,6 +144,9 @@ class StepBlock:
     requires: tuple[str, ...] = ()
     establishes: tuple[str, ...] = ()
     ends: tuple[str, ...] = ()
+    regardless: tuple[str, ...] = ()
+    """Conditions that lapse and are in force here, and that this step can do without. Every other
+    one it requires, whether it says so or not."""
     caution: Caution | None = None
     corrective: Text | None = None
     """What to do when the reading is out of its limit, the passes ran out, or the count is off."""
@@ -230,6 +233,8 @@ class Condition:
     name: Text
     lapses: bool = False
     """True when the worker's absence (restart, hand-over) may have changed it."""
+    needs: tuple[str, ...] = ()
+    """What must be in force wherever this is established, and as long as it lasts."""
     without: Text | None = None
     """The warning when a session is left while this is not in force."""
     present: Text | None = None

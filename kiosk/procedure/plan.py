@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from decimal import Decimal
 from functools import cached_property
@@ -98,11 +98,27 @@ class Step:
     say: Text
     task: Task
     requires: tuple[str, ...] = ()
+    """All that must be in force, the carried ones too."""
+    carried: tuple[str, ...] = ()
+    """Those of `requires` that the file does not name at this step."""
     establishes: tuple[str, ...] = ()
     ends: tuple[str, ...] = ()
     caution: Caution | None = None
     corrective: Text | None = None
     line: int = 0
+
+    @property
+    def declared(self) -> tuple[str, ...]:
+        """What the file says that this step requires."""
+        return tuple(name for name in self.requires if name not in self.carried)
+
+
+def lapsing(steps: Iterable[Step], conditions: Mapping[str, Condition]) -> frozenset[str]:
+    """Return what an absence ends: all that holds establish, and all marked `lapses`."""
+    held = {name for step in steps if isinstance(step.task, Hold) for name in step.establishes}
+    marked = {name for name, one in conditions.items() if one.lapses}
+    dangers = {name for name, one in conditions.items() if one.present is not None}
+    return frozenset(held | marked) - dangers
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -143,9 +159,5 @@ class Plan:
 
     @cached_property
     def lapsing(self) -> frozenset[str]:
-        """Conditions that an absence ends: all that holds establish, and all marked `lapses`."""
-        held = {
-            name for step in self.steps if isinstance(step.task, Hold) for name in step.establishes
-        }
-        marked = {name for name, one in self.conditions.items() if one.lapses}
-        return frozenset(held | marked) - self.hazards
+        """Conditions that an absence ends."""
+        return lapsing(self.steps, self.conditions)

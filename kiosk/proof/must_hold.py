@@ -155,7 +155,7 @@ class _Flow:
 
     def warnings(self) -> Iterator[Fault]:
         """Yield what is suspicious and not wrong."""
-        required = {name for step in self.steps for name in step.requires}
+        required = {name for step in self.steps for name in step.declared}
         given: set[str] = set()
         for step in self.steps:
             if isinstance(step.task, Hold):
@@ -164,7 +164,7 @@ class _Flow:
                     mend = f"let the steps that are dangerous without it require '{name}'"
                     yield self._fault(step, "establishes", what, mend)
             released = set(step.ends) & self.by_holds & given
-            guarded = isinstance(step.task, Hold) or (set(step.requires) & self.by_holds) - released
+            guarded = isinstance(step.task, Hold) or (set(step.declared) & self.by_holds) - released
             for name in sorted(released if not guarded else ()):
                 what = f"it ends '{name}', which a hold established, and nothing guards that"
                 mend = "make the step a hold, or let it require what a hold has established"

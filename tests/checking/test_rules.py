@@ -60,6 +60,44 @@ FAULTY: list[tuple[str, Change, str]] = [
         "cold.ends: it ends 'power on'",
     ),
     (
+        "need-undercut",
+        {
+            "common": ("power on: {lapses", "power on: {needs: [guards on], lapses"),
+            "morning": ("requires: [power on]", "requires: [power on]\n        ends: [guards on]"),
+        },
+        "cold.ends: it ends 'guards on', which 'power on' needs, and 'power on' goes on",
+    ),
+    (
+        "need-outlived",
+        {"common": ("mixed: {name", "mixed: {needs: [hands clean], name")},
+        "'solution mixed' needs 'hands clean', which lapses, and does not lapse itself",
+    ),
+    (
+        "waives-nothing",
+        {
+            "evening": (
+                "requires: [solution mixed]",
+                "requires: [solution mixed]\n        regardless: [guards on]",
+            )
+        },
+        "soak.regardless: it would not require 'guards on' without this line",
+    ),
+    (
+        "waives-nothing",
+        {
+            "evening": (
+                "[power isolated]\n      - id: flush",
+                "[power isolated]\n        regardless: [power isolated]\n      - id: flush",
+            )
+        },
+        "count.regardless: it requires 'power isolated' and is done regardless of it",
+    ),
+    (
+        "unknown-condition",
+        {"common": ("power on: {lapses", "power on: {needs: [guard on], lapses")},
+        "'power on' needs 'guard on', and the condition 'guard on' is not known",
+    ),
+    (
         "danger-unguarded",
         {"evening": ("requires: [power isolated, hands clean]", "requires: [hands clean]")},
         "open.establishes: it brings about the danger 'machine open'",

@@ -32,6 +32,7 @@ from kiosk.proof.monitor import Monitor
 from kiosk.session import Session
 from tests.proof.plans import chain, every_kind, hold, plan, step
 from tests.proof.walks import TOUCH, VOICE, right_act
+from tests.properties.machine_clock import MEMORY, FakeClock
 
 SHORT = plan(
     step("tools"),
@@ -77,37 +78,12 @@ CHANNELS = st.sampled_from([VOICE, TOUCH])
 SECONDS = st.sampled_from([1, 30, 61, 10_000])
 
 
-_MEMORY = Path("/dev/shm")
-"""A folder in memory, where there is one: the disk's own pace adds nothing here."""
-
-
-class FakeClock:
-    """A clock that only moves when told, and that a power cut starts anew."""
-
-    def __init__(self) -> None:
-        self.seconds, self.utc, self.boot = 100, 1_000_000_000, 0
-
-    def now(self) -> c.Instant:
-        return c.Instant(float(self.utc), float(self.seconds), f"boot {self.boot}")
-
-    def pass_by(self, seconds: int) -> None:
-        self.seconds += seconds
-        self.utc += seconds
-
-    def cut_power(self) -> None:
-        self.boot += 1
-        self.seconds = 5
-        self.utc -= 3600  # The wall clock may come back wrong.
-
-
 class Walking(RuleBasedStateMachine):
     """A session, its journal in a folder of its own, and everything that can come in between."""
 
     @initialize(made=st.sampled_from(PLANS))
     def begin(self, made: Plan) -> None:
-        self.folder = Path(
-            tempfile.mkdtemp(prefix="walk", dir=_MEMORY if _MEMORY.is_dir() else None)
-        )
+        self.folder = Path(tempfile.mkdtemp(prefix="walk", dir=MEMORY))
         self.journal = Journal(self.folder)
         self.clock = FakeClock()
         self.plan = made
