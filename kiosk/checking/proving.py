@@ -28,20 +28,6 @@ Named = tuple[str, Fault]
 
 Options = frozenset[tuple[str, str]]
 
-_BY_WORDING = (
-    ("the limits profile '", "limit-missing"),
-    ("has no bounds in", "limit-missing"),
-    ("no limits profile", "limit-missing"),
-    ("is out of the limit", "time-under-limit"),
-    ("the condition '", "unknown-condition"),
-    ("the parts list of", "unknown-part"),
-    ("no setting is called", "unknown-setting"),
-    ("has no option '", "unknown-option"),
-    ("is never '", "unknown-option"),
-    ("is not a number with a unit", "setting-without-unit"),
-)
-"""Beginnings or parts of what `fit` says, and the rule's name. Anything else is plain `fit`."""
-
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Fitted:
@@ -76,7 +62,7 @@ def fit_all(library: Library, procedure: Procedure) -> Fitted:
         plans=tuple(plans.values()),
         options={digest: frozenset(chosen) for digest, chosen in options.items()},
         faults=tuple(
-            (_name_of(fault), _with_options(fault, chosen, len(machines)))
+            (fault.rule or "fit", _with_options(fault, chosen, len(machines)))
             for fault, chosen in against.items()
         ),
     )
@@ -92,10 +78,6 @@ def _no_such_kind(library: Library, procedure: Procedure) -> Fault:
 
 def _said(amount: Quantity, language: str) -> str:
     return words(language).quantity(amount)
-
-
-def _name_of(fault: Fault) -> str:
-    return next((name for part, name in _BY_WORDING if part in fault.what), "fit")
 
 
 def _with_options(fault: Fault, chosen: Iterable[Options], of: int) -> Fault:

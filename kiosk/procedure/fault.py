@@ -15,6 +15,8 @@ class Fault:
     field: str
     what: str
     mend: str
+    rule: str = ""
+    """Short name of the rule that it breaks, where that is known here already."""
 
     def __str__(self) -> str:
         place = f"{self.file}:{self.line}" if self.line else self.file

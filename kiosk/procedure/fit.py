@@ -35,7 +35,11 @@ from kiosk.procedure.plan import (
     Wait,
 )
 from kiosk.procedure.site import Machine, Site
-from kiosk.trade.sanitizer import NoDose, whole_packets
+from kiosk.trade.available_chlorine import NotALabel
+from kiosk.trade.dose import NO_RINSE_CAP, NoDose, dose
+from kiosk.trade.kitchen_measures import packet
+from kiosk.trade.product import packets
+from kiosk.trade.solution_table import Agent
 from kiosk.trade.units import NotAQuantity, Quantity, litres, quantity, seconds
 
 SayQuantity = Callable[[Quantity, str], str]
@@ -43,13 +47,9 @@ SayQuantity = Callable[[Quantity, str], str]
 
 _PLACE = re.compile(r"\{([a-z_]+)\}")
 
-NO_RINSE_CAP = Decimal(200)
-"""mg/L total available chlorine that needs no rinse: 40 CFR 180.940(a), READ through secondary
-summaries, the primary table not seen."""
-
 
 class _WrongStep(Exception):
-    """One step cannot be fitted. Arguments: field, what is wrong, mend."""
+    """One step cannot be fitted. Arguments: field, what is wrong, mend, and the rule's name."""
 
 
 def fit(
@@ -124,7 +124,7 @@ class _Fitting:
         if profile is None:
             known = ", ".join(sorted(library.limits))
             what = f"no limits profile '{site.limits}'"
-            raise self._unfit("limits", what, f"use one of: {known}")
+            raise self._unfit("limits", what, f"use one of: {known}", "limit-missing")
         self._kind, self._profile = kind, profile
         self._settings = {**self._kind.settings, **site.settings, **machine.settings}
         self._options = {name: values[0] for name, values in self._kind.options.items()}
@@ -135,8 +135,8 @@ class _Fitting:
                 raise self._unfit("options", what, f"use one of: {allowed}")
             self._options[name] = value
 
-    def _unfit(self, name: str, what: str, mend: str) -> FaultyFile:
-        return FaultyFile([Fault(self._procedure.file, 1, name, what, mend)])
+    def _unfit(self, name: str, what: str, mend: str, rule: str = "") -> FaultyFile:
+        return FaultyFile([Fault(self._procedure.file, 1, name, what, mend, rule)])
 
     def steps(self) -> Iterator[tuple[Step, Waived]]:
         """Yield the steps that belong to this machine; note faults and go on."""
@@ -146,9 +146,11 @@ class _Fitting:
                     if self._belongs(block):
                         yield self._step(phase.id, block), block.regardless
                 except _WrongStep as wrong:
-                    name, what, mend = wrong.args
+                    name, what, mend, *rule = wrong.args
                     place = f"{block.id}.{name}"
-                    self.faults.append(Fault(self._procedure.file, block.line, place, what, mend))
+                    self.faults.append(
+                        Fault(self._procedure.file, block.line, place, what, mend, *rule)
+                    )
 
     def _belongs(self, block: StepBlock) -> bool:
         for name, value in block.when.items():
@@ -156,10 +158,11 @@ class _Fitting:
             if allowed is None:
                 known = ", ".join(self._kind.options) or "none"
                 what = f"the machine kind has no option '{name}'"
-                raise _WrongStep("when", what, f"use one of: {known}")
+                raise _WrongStep("when", what, f"use one of: {known}", "unknown-option")
             if value not in allowed:
                 what = f"the option '{name}' is never '{value}'"
-                raise _WrongStep("when", what, f"use one of: {', '.join(allowed)}")
+                mend = f"use one of: {', '.join(allowed)}"
+                raise _WrongStep("when", what, mend, "unknown-option")
         return all(self._options[name] == value for name, value in block.when.items())
 
     def _step(self, phase: str, block: StepBlock) -> Step:
@@ -167,12 +170,14 @@ class _Fitting:
             for condition in getattr(block, name):
                 if condition not in self._library.common.conditions:
                     what = f"the condition '{condition}' is not known"
-                    raise _WrongStep(name, what, "add it to common.yaml, or correct its name")
+                    mend = "add it to common.yaml, or correct its name"
+                    raise _WrongStep(name, what, mend, "unknown-condition")
         for condition in block.establishes:
             for need in self._library.common.conditions[condition].needs:
                 if need not in self._library.common.conditions:
                     what = f"'{condition}' needs '{need}', and the condition '{need}' is not known"
-                    raise _WrongStep("establishes", what, "correct its name in common.yaml")
+                    mend = "correct its name in common.yaml"
+                    raise _WrongStep("establishes", what, mend, "unknown-condition")
         task, extra = self._task(block)
         if isinstance(task, Hold) and not block.establishes:
             what = "a hold establishes nothing"
@@ -226,63 +231,72 @@ class _Fitting:
         product = self._site.sanitizer
         volume = self._setting(it.volume, "mix.volume")
         judged_by = self._judged_by(it.limit, "mg/L", "mix.limit")
-        cap = min(judged_by.most or NO_RINSE_CAP, NO_RINSE_CAP)
         try:
-            packets = whole_packets(
-                product.target,
+            given = dose(
+                packets(product.packet_grams, product.available_chlorine * 100),
                 litres(volume),
-                product.available_chlorine,
-                product.packet_grams,
-                cap,
+                product.target,
+                packet(product.packet_grams),
+                self._most_without_rinse(judged_by),
             )
-        except (NoDose, NotAQuantity) as error:
+        except (NoDose, NotALabel, NotAQuantity) as error:
             raise _WrongStep("mix", str(error), "correct the volume or the product") from error
         measure = Measure(
             "sanitizer strength", "mg/L", Decimal(0), Decimal(1000), it.choices, judged_by
         )
-        return measure, {"packets": str(packets.count), "volume": volume}
+        return measure, {"packets": f"{given.count:f}", "volume": volume}
+
+    def _most_without_rinse(self, judged_by: JudgedBy) -> Decimal:
+        """Return the lowest of the caps on chlorine that are known, in mg/L."""
+        cap = self._profile.solutions.cap(Agent.CHLORINE)
+        known = (NO_RINSE_CAP, judged_by.most, cap.most if cap else None)
+        return min(one for one in known if one is not None)
 
     def _wait(self, it: WaitBlock) -> tuple[Wait, dict[str, str | Quantity]]:
         time = self._setting(it.at_least, "wait.at_least")
         try:
             length = seconds(time)
         except NotAQuantity as error:
-            raise _WrongStep("wait.at_least", str(error), "correct the setting") from error
+            mend, rule = "correct the setting", "setting-without-unit"
+            raise _WrongStep("wait.at_least", str(error), mend, rule) from error
         if it.limit:
             judged_by = self._judged_by(it.limit, "s", "wait.limit")
             if not judged_by.passes(length):
                 what = f"{time} is out of the limit '{it.limit}' ({judged_by.source})"
-                raise _WrongStep("wait.at_least", what, "set a longer time")
+                raise _WrongStep("wait.at_least", what, "set a longer time", "time-under-limit")
         return Wait(float(length)), {"time": time}
 
     def _part(self, name: str, where: str) -> Part:
         if name not in self._kind.parts:
             known = ", ".join(self._kind.parts)
             what = f"the parts list of '{self._kind.id}' has no '{name}'"
-            raise _WrongStep(where, what, f"use one of: {known}")
+            raise _WrongStep(where, what, f"use one of: {known}", "unknown-part")
         return self._kind.parts[name]
 
     def _setting(self, name: str, where: str) -> Quantity:
         if name not in self._settings:
             known = ", ".join(sorted(self._settings))
-            raise _WrongStep(where, f"no setting is called '{name}'", f"use one of: {known}")
+            what, mend = f"no setting is called '{name}'", f"use one of: {known}"
+            raise _WrongStep(where, what, mend, "unknown-setting")
         try:
             return quantity(self._settings[name])
         except NotAQuantity as error:
             mend = f"correct the setting '{name}' of the kind, the machine or the site"
-            raise _WrongStep(where, str(error), mend) from error
+            raise _WrongStep(where, str(error), mend, "setting-without-unit") from error
 
     def _judged_by(self, name: str, unit: str, where: str) -> JudgedBy:
         limit = self._profile.limits.get(name)
         if limit is None:
             known = ", ".join(sorted(self._profile.limits))
             what = f"the limits profile '{self._profile.id}' has no '{name}'"
-            raise _WrongStep(where, what, f"add it there, or use one of: {known}")
+            mend = f"add it there, or use one of: {known}"
+            raise _WrongStep(where, what, mend, "limit-missing")
         if unit not in limit.bounds:
             what = f"the limit '{name}' has no bounds in {unit}"
-            raise _WrongStep(where, what, f"measure in one of: {', '.join(limit.bounds)}")
+            mend = f"measure in one of: {', '.join(limit.bounds)}"
+            raise _WrongStep(where, what, mend, "limit-missing")
         bounds = limit.bounds[unit]
-        source = f"{limit.clause}, {self._profile.edition} ({limit.tag})"
+        source = f"{limit.clause}, {limit.edition or self._profile.edition} ({limit.tag})"
         return JudgedBy(name, bounds.least, bounds.most, source)
 
     def _fill(self, text: Text, extra: Mapping[str, str | Quantity], where: str) -> Text:

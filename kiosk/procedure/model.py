@@ -8,6 +8,8 @@ from decimal import Decimal
 from enum import StrEnum
 from typing import Any, ClassVar
 
+from kiosk.trade.solution_table import SolutionTable
+
 Text = Mapping[str, str]
 """A sentence in each language: language tag (BCP 47, such as `en`) to text."""
 
@@ -285,6 +287,10 @@ class Limit:
     """Where the value was read or recalled."""
     tag: str
     """READ, MEM or CALC; with READ, from which text."""
+    edition: str | None = None
+    """Edition of this limit, when it is not the profile's."""
+    date: str | None = None
+    """Date of that edition."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -297,3 +303,5 @@ class LimitsProfile:
     edition: str
     date: str
     limits: Mapping[str, Limit]
+    solutions: SolutionTable = field(default_factory=SolutionTable)
+    """Which sanitizing solutions the code lists. What it does not list does not pass."""

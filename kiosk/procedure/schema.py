@@ -18,6 +18,7 @@ from pydantic.json_schema import GenerateJsonSchema, JsonSchemaValue
 
 from kiosk.procedure import model
 from kiosk.shipped import shipped
+from kiosk.trade import authorities, sampling_plan, solution_table
 
 DIALECT = "https://json-schema.org/draft/2020-12/schema"
 
@@ -29,6 +30,7 @@ _RECORDS: dict[str, type] = {
     "machine-kind.schema.json": model.MachineKind,
     "limits.schema.json": model.LimitsProfile,
     "common.schema.json": model.Common,
+    "authorities.schema.json": authorities.Authorities,
 }
 _FILLED_IN = ("line", "file")
 """Fields that the loader fills in; no file may have them."""
@@ -75,7 +77,11 @@ Notes = dict[str, dict[str, tuple[str, str]]]
 
 def _notes() -> Notes:
     found: Notes = {"": {}}
-    body = ast.parse(inspect.getsource(model)).body
+    body = [
+        node
+        for module in (model, solution_table, authorities, sampling_plan)
+        for node in ast.parse(inspect.getsource(module)).body
+    ]
     for place, node in enumerate(body):
         if isinstance(node, ast.ClassDef):
             found[node.name] = {

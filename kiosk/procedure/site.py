@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from decimal import Decimal
 from pathlib import Path
-from typing import Any, ClassVar
+from typing import Any, ClassVar, Final
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from pydantic import TypeAdapter, ValidationError
@@ -52,6 +52,27 @@ class Person:
     language: str
 
 
+TAKEN_KEYS: Final = frozenset(
+    {"b", "e", "h", "l", "m", "n", "o", "p", "q", "r", "w", "y", *"0123456789"}
+)
+"""Keys of the walk's own buttons, which cannot be the key to talk."""
+
+_OTHER_KEYS: Final = frozenset(
+    {"pageup", "pagedown", "home", "end", "insert", "delete", *(f"f{n}" for n in range(1, 25))}
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Hearing:
+    """How the ear is used in this place."""
+
+    __pydantic_config__: ClassVar[Any] = _STRICT
+    push_to_talk: bool = False
+    """True where it is too loud to listen all the time: the ear is deaf until a key is pressed."""
+    key: str = "t"
+    """That key, as the terminal names it: a letter, `f1` to `f24`, `pageup`, `pagedown` ..."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Site:
     """One shop."""
@@ -69,6 +90,7 @@ class Site:
     people: tuple[Person, ...]
     settings: Mapping[str, str] = field(default_factory=dict)
     options: Mapping[str, str] = field(default_factory=dict)
+    hearing: Hearing = Hearing()
     practice: bool = False
     """True for an invented shop: its sessions are marked as practice."""
 
@@ -122,6 +144,13 @@ def _check(name: str, site: Site) -> None:
             Fault(name, 0, what, f"the id '{one}' stands twice", "give each an id of its own")
             for one in sorted({one for one in ids if ids.count(one) > 1})
         ]
+    key = site.hearing.key
+    if not (len(key) == 1 and "a" <= key <= "z") and key not in _OTHER_KEYS:
+        mend = "write a small letter, f1 to f24, pageup, pagedown, home, end, insert or delete"
+        faults.append(Fault(name, 0, "hearing.key", f"'{key}' is no key to talk with", mend))
+    elif key in TAKEN_KEYS:
+        what = f"the key '{key}' is that of a button"
+        faults.append(Fault(name, 0, "hearing.key", what, "choose another one, as 't' or 'f9'"))
     for person in site.people:
         if person.language not in site.languages:
             what = (

@@ -3,22 +3,37 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from dataclasses import dataclass
 from decimal import Decimal
 
 # Exact by definition: the US gallon is 231 cubic inches, the inch 25.4 mm (NIST SP 811, appendix B;
-# recalled from memory). The fluid ounce is 1/128 of it.
+# recalled from memory), so that the fluid ounce is 1/128 of it, the tablespoon 1/256 and the
+# teaspoon 1/768. The imperial gallon is 4.54609 L (MEM), the pound 453.59237 g (MEM).
 _LITRES = {
     "L": Decimal(1),
     "mL": Decimal("0.001"),
     "gal": Decimal("3.785411784"),
     "qt": Decimal("0.946352946"),
     "fl oz": Decimal("0.0295735295625"),
+    "cup": Decimal("0.2365882365"),
+    "imp gal": Decimal("4.54609"),
+    "tsp": Decimal("0.00492892159375"),
+    "tbsp": Decimal("0.01478676478125"),
+}
+_GRAMS = {
+    "g": Decimal(1),
+    "kg": Decimal(1000),
+    "oz": Decimal("28.349523125"),
+    "lb": Decimal("453.59237"),
 }
 _SECONDS = {"s": Decimal(1), "min": Decimal(60), "h": Decimal(3600)}
 
-UNITS = frozenset({*_LITRES, *_SECONDS, "°C", "°F", "mg/L", "g", "pH"})
-"""Unit symbols that files may use."""
+UNITS = frozenset(
+    {"L", "mL", "gal", "qt", "fl oz", *_SECONDS, "°C", "°F", "mg/L", "g", "pH"}
+)  # fmt: skip
+"""Unit symbols that files may use. Gallon, quart, fluid ounce, cup and spoons are the US ones; the
+imperial gallon goes by its own name."""
 
 _QUANTITY = re.compile(r"\s*([-+]?[0-9]+(?:\.[0-9]+)?)\s*(\S.*?)\s*")
 
@@ -29,7 +44,7 @@ class NotAQuantity(ValueError):
 
 @dataclass(frozen=True, slots=True)
 class Quantity:
-    """A number with a unit symbol from UNITS."""
+    """A number with a unit symbol: one of UNITS, or another one that a function here converts."""
 
     value: Decimal
     unit: str
@@ -39,7 +54,7 @@ class Quantity:
 
 
 def quantity(text: str) -> Quantity:
-    """Read `8 L` or `2.5 min`. Raises NotAQuantity for anything else."""
+    """Read `8 L` or `2.5 min` in a file. Raises NotAQuantity for anything else."""
     match = _QUANTITY.fullmatch(text)
     if match is None:
         raise NotAQuantity(f"'{text}' is not a number with a unit, as '8 L' or '5 min'")
@@ -54,12 +69,29 @@ def litres(amount: Quantity) -> Decimal:
     return amount.value * _factor(amount, _LITRES, "volume, as '8 L' or '2 gal'")
 
 
+def grams(amount: Quantity) -> Decimal:
+    """Convert a mass to grams. Raises NotAQuantity when it is no mass."""
+    return amount.value * _factor(amount, _GRAMS, "mass, as '2 g' or '1 lb'")
+
+
 def seconds(amount: Quantity) -> Decimal:
     """Convert a time to seconds. Raises NotAQuantity when it is no time."""
     return amount.value * _factor(amount, _SECONDS, "time, as '60 s' or '5 min'")
 
 
-def _factor(amount: Quantity, table: dict[str, Decimal], wanted: str) -> Decimal:
+def degrees_celsius(amount: Quantity) -> Decimal:
+    """Convert a temperature exactly to °C: for formulas, never to judge a printed limit.
+
+    Raises NotAQuantity when it is no temperature.
+    """
+    if amount.unit == "°F":
+        return (amount.value - 32) * 5 / 9
+    if amount.unit != "°C":
+        raise NotAQuantity(f"'{amount}' is not a temperature, as '24 °C' or '75 °F'")
+    return amount.value
+
+
+def _factor(amount: Quantity, table: Mapping[str, Decimal], wanted: str) -> Decimal:
     if amount.unit not in table:
         raise NotAQuantity(f"'{amount}' is not a {wanted}")
     return table[amount.unit]

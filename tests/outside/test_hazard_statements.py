@@ -38,7 +38,7 @@ def test_there_are_cautions_to_look_at():
 
 
 def test_the_signal_words_are_the_four_of_the_standard():
-    """ANSI Z535: READ safetylabel.com. DITA 1.3 `hazardstatement` type: READ docs.oasis-open.org."""
+    """ANSI Z535: READ safetylabel.com. DITA 1.3 `hazardstatement` type: READ oasis-open."""
     assert [str(one) for one in Signal] == ["danger", "warning", "caution", "notice"]
     said = [words("en").say(f"signal-{one}").upper() for one in Signal]
     assert said == ["DANGER", "WARNING", "CAUTION", "NOTICE"]

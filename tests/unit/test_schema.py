@@ -22,7 +22,11 @@ from kiosk.procedure.yaml_source import read_yaml
 
 PROCEDURES = Path(__file__).parents[2] / "procedures"
 SHIPPED = sorted(PROCEDURES.glob("**/*.yaml"))
-KIND_OF_FILE = {"machines": "machine-kind.schema.json", "limits": "limits.schema.json"}
+KIND_OF_FILE = {
+    "machines": "machine-kind.schema.json",
+    "limits": "limits.schema.json",
+    "laboratory": "authorities.schema.json",
+}
 SCHEMAS = schemas()
 CLOSING = PROCEDURES / "close-twin-gravity.yaml"
 

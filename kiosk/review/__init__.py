@@ -1,0 +1,1 @@
+"""What past sessions and laboratory results show: drift, deviations, reports."""
