@@ -2,14 +2,19 @@
 
 from __future__ import annotations
 
-import tomllib
 from dataclasses import dataclass
 from importlib.metadata import PackageNotFoundError, distribution
 from pathlib import Path
-from typing import Any
+from typing import Final
 
+from kiosk.home import home_folder
 from kiosk.listening.ear import Ear
+from kiosk.listening.model_files import lacking, receipt_of
+from kiosk.listening.model_list import BadList, Model, known_models
 from kiosk.shipped import shipped
+
+MODELS: Final = "models"
+"""The name of the folder for models, under the data folder and among what is shipped."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,73 +26,79 @@ class Missing:
     """A sentence that says what to install, or what is broken."""
 
 
-@dataclass(frozen=True, slots=True)
-class Model:
-    """One line of models.toml."""
+def model_folders(home: Path | None = None) -> tuple[Path, ...]:
+    """Return the folders that are looked into for unpacked models, in turn.
 
-    language: str
-    engine: str
-    """`whisper` or `vosk`."""
-    name: str
-    mend: str
-    wheel: str = ""
-    inside: str = ""
-    """Where the model's folder lies inside its wheel."""
-    folder: str = ""
-
-
-def known_models(language: str, listed: Path | None = None) -> list[Model]:
-    """Return the models listed for a language, the preferred one first."""
-    path = shipped("models") / "models.toml" if listed is None else listed
-    tables: list[dict[str, Any]] = tomllib.loads(path.read_text(encoding="utf-8"))["model"]
-    return [
-        Model(
-            language=one["language"],
-            engine=one["engine"],
-            name=one.get("name", one.get("folder", "")),
-            mend=one["mend"],
-            wheel=one.get("wheel", ""),
-            inside=one.get("inside", ""),
-            folder=one.get("folder", ""),
-        )
-        for one in tables
-        if one["language"] == language
-    ]
+    `home` is the data folder in use. The one that KIOSK_HOME names is looked into as well: what
+    was added once serves the invented shop and the rehearsals too.
+    """
+    added = home_folder() / MODELS
+    given = () if home is None else (home / MODELS,)
+    return tuple(dict.fromkeys((shipped(MODELS), *given, added)))
 
 
 def place_of(model: Model, folders: tuple[Path, ...]) -> Path | None:
-    """Return the folder of a model: from its wheel's metadata, or under one of `folders`."""
+    """Return the folder of a model: from its wheel's metadata, or under one of `folders`.
+
+    A whole folder goes before a broken one.
+    """
     if model.wheel:
         try:
             found = Path(str(distribution(model.wheel).locate_file(model.inside)))
         except PackageNotFoundError:
             return None
         return found if found.is_dir() else None
-    return next((one / model.folder for one in folders if (one / model.folder).is_dir()), None)
+    there = [one / model.name for one in folders if (one / model.name).is_dir()]
+    whole = [one for one in there if not lacking(one, model.engine)]
+    return next(iter(whole or there), None)
+
+
+def broken(model: Model, place: Path) -> str:
+    """Say what is wrong with a model's folder and how to mend it; nothing when it is whole."""
+    gaps = lacking(place, model.engine)
+    if not gaps:
+        return ""
+    listed = ", ".join(gaps[:3]) + (f" and {len(gaps) - 3} more" if len(gaps) > 3 else "")
+    if model.wheel:
+        mend = f"pip install --force-reinstall {model.wheel}"
+    elif receipt_of(place) is not None:
+        mend = f"kiosk voice add {model.language}"
+    else:
+        mend = f"remove that folder, then {model.mend}"
+    return f"{model.name} in {place} is not whole: {listed} is missing. To mend: {mend}"
 
 
 def open_ear(language: str, home: Path | None = None) -> Ear | Missing:
     """Open the best ear that can be had, or say what is missing. Takes seconds; fetches nothing.
 
-    `home` is the data folder, whose `models/` is looked into besides the shipped one.
+    `home` is the data folder in use; see `model_folders`.
     """
-    folders = (shipped("models"), *(() if home is None else (home / "models",)))
+    folders = model_folders(home)
+    try:
+        models = known_models(language, folders[-1])
+    except BadList as error:
+        return Missing(language, str(error))
     troubles: list[str] = []
-    for model in known_models(language):
+    for model in models:
         place = place_of(model, folders)
         if place is None:
+            continue
+        trouble = broken(model, place)
+        if trouble:
+            troubles.append(trouble)
             continue
         try:
             return _opened(model, place)
         except ImportError as error:
-            troubles.append(f"{model.name} needs a package that is not there ({error.name})")
+            what = f"{model.name} needs a package that is not there ({error.name})"
         except Exception as error:  # noqa: BLE001 (engines raise what they like on a broken model)
-            troubles.append(f"{model.name} cannot be loaded ({error})")
-    mends = " or ".join(model.mend for model in known_models(language))
+            what = f"{model.name} cannot be loaded ({error})"
+        troubles.append(f"{what}. To mend: {model.mend}")
     if troubles:
-        return Missing(language, f"{'; '.join(troubles)}. To mend: {mends}")
-    if not mends:
+        return Missing(language, "; ".join(troubles))
+    if not models:
         return Missing(language, f"no speech model is listed for '{language}' in models.toml")
+    mends = " or ".join(model.mend for model in models)
     return Missing(language, f"no speech model for '{language}' is installed. To mend: {mends}")
 
 
