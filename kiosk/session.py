@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import secrets
 from dataclasses import dataclass
+from decimal import Decimal
 
 from kiosk.clock import Clock
 from kiosk.engine import commands as c
@@ -15,7 +16,7 @@ from kiosk.engine.prompt import Prompt, prompt
 from kiosk.engine.state import Mode, fold
 from kiosk.journal.codec import stamp
 from kiosk.journal.store import Journal, JournalFailed
-from kiosk.procedure.plan import Plan
+from kiosk.procedure.plan import Measure, Plan
 
 KIOSK = c.Evidence(c.Channel.KIOSK)
 
@@ -77,9 +78,18 @@ class Session:
         """Return what can be done now."""
         return offers(self.plan, self.state, self._clock.now())
 
-    def asks_for_number(self) -> bool:
-        """True when the open question takes a number."""
-        return asks_for_number(self.plan, self.state, self._clock.now())
+    def number(self) -> tuple[str, Decimal, Decimal, tuple[Decimal, ...], bool] | None:
+        """Return what number the open question takes: unit, least, most, choices, whole; or None.
+
+        The unit of a count is empty.
+        """
+        if not asks_for_number(self.plan, self.state, self._clock.now()):
+            return None
+        match self.plan.step(self.state.step).task:
+            case Measure(unit=unit, least=least, most=most, choices=choices):
+                return unit, least, most, choices, False
+            case _:
+                return "", Decimal(0), Decimal(9999), (), True
 
     def seconds_left(self) -> float | None:
         """Return what a running wait still needs; None outside a wait."""

@@ -21,6 +21,8 @@ from kiosk.procedure.plan import Do, Plan, Step
 from kiosk.procedure.site import Machine, Site
 from kiosk.proof.must_hold import must_hold
 from kiosk.proof.proven import require_proof
+from kiosk.reckoning.bench import bench
+from kiosk.reckoning.calculator import Bench
 from kiosk.session import Session
 from kiosk.trade.units import Quantity
 
@@ -73,6 +75,10 @@ class Shop:
     folder: Path
     """Where the kiosk keeps its data."""
     _plans: dict[tuple[str, str], Plan | FaultyFile] = field(default_factory=dict, init=False)
+
+    def bench(self) -> Bench:
+        """Return what calculators may know now. Raises FaultyFile."""
+        return bench(self.site, self.library, self.clock.now().utc)
 
     def cards(self) -> tuple[Card, ...]:
         """Return what the board shows, in the order of the site file."""

@@ -3,19 +3,32 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
 from decimal import Decimal
-from typing import Protocol
+from typing import Final, Protocol
 
 from kiosk.clock import Clock
 from kiosk.engine import commands as c
 from kiosk.engine.effects import Say, Wake
 from kiosk.engine.state import Mode
 from kiosk.languages.words import Words, languages, words
-from kiosk.listening.ear import Heard
+from kiosk.listening.ear import DOUBTFUL, Heard
 from kiosk.listening.grammar import Grammar, grammar, label
 from kiosk.listening.numbers import spoken
+from kiosk.options import (
+    Agree,
+    AskAgain,
+    Choice,
+    ChooseLanguage,
+    Give,
+    NeverMind,
+    Option,
+    Reckon,
+    Take,
+)
+from kiosk.procedure.plan import Step
 from kiosk.procedure.site import Person, Site
+from kiosk.reckoner import Reckoner
+from kiosk.reckoning.calculator import Bench, NumberWanted
 from kiosk.session import Outcome, Session
 from kiosk.speaking.voice import Voice
 
@@ -23,44 +36,25 @@ from kiosk.speaking.voice import Voice
 class Hearing(Protocol):
     """An ear in use: told what may be heard, and when to be deaf. Safe to call from any thread."""
 
-    notice: str
-    """Empty while it hears, else the plain reason why not."""
+    @property
+    def notice(self) -> str:
+        """Empty while it hears, else the plain reason why not."""
 
     def allow(self, phrases: Iterable[str]) -> None:
-        """Hear these phrases and no others."""
+        """Hear these phrases and no others; a mapping tells which of them mean the same."""
 
     def deafen(self) -> None:
         """Hear nothing: the kiosk speaks."""
 
-    def undeafen(self) -> None:
-        """Hear again."""
+    def undeafen(self, *, at_once: bool = False) -> None:
+        """Hear again; `at_once` when nothing was said that may still hang in the room."""
 
-    def speak(self, language: str) -> None:
-        """Listen in another language; sets `notice` when it has no ear."""
-
-
-@dataclass(frozen=True, slots=True)
-class ChooseLanguage:
-    """Ask which language to speak. The walk's own question; the engine does not know it."""
+    def speak(self, language: str, worker: str = "") -> None:
+        """Listen in another language, or to another worker; sets `notice` when it has no ear."""
 
 
-@dataclass(frozen=True, slots=True)
-class NeverMind:
-    """Take back a question of the walk's own."""
-
-
-Choice = c.Act | ChooseLanguage | NeverMind
-
-
-@dataclass(frozen=True, slots=True)
-class Option:
-    """Something that can be done now: the act, and the words for it."""
-
-    choice: Choice
-    label: str
-    """What to say for it, and what stands on its button."""
-    detail: str = ""
-    """What it stands for, where the words alone do not tell."""
+DOUBTS: Final = 2
+"""Doubtful hearings in a row of one question after which the worker is asked to use the screen."""
 
 
 class Walk:
@@ -75,12 +69,14 @@ class Walk:
         hearing: Hearing,
         on_change: Callable[[], None],
         caveat: str = "",
+        bench: Callable[[], Bench] | None = None,
     ) -> None:
         """Take a session to walk.
 
         `on_change` must only post: it is called when the voice falls silent, too, and that from any
         thread. `caveat` names a message that stands in place of the question while the session is
-        held, for a session that can only be ended.
+        held, for a session that can only be ended. With a `bench`, things can be worked out on
+        the way.
         """
         self.session = session
         self.site = site
@@ -96,10 +92,16 @@ class Walk:
         self._clock = clock
         self._on_change = on_change
         self._asking: tuple[str, tuple[Option, ...]] | None = None
+        self._reckoner = None if bench is None else Reckoner(bench, self._step)
         self._grammar: dict[str, Choice] = {}
         self._wake_at: float | None = None
         self._saying = 0
-        self._listening_in = ""
+        self._doubts = 0
+        self._listening_to = ("", "")
+
+    def _step(self) -> Step | None:
+        state = self.session.state
+        return self.session.plan.step(state.step) if state.step else None
 
     @property
     def words(self) -> Words:
@@ -115,13 +117,25 @@ class Walk:
     @property
     def asking(self) -> bool:
         """True while a question of the walk's own is open, such as which language."""
-        return self._asking is not None
+        return self._asking is not None or self._reckoning is not None
+
+    @property
+    def _reckoning(self) -> Reckoner | None:
+        return self._reckoner if self._reckoner is not None and self._reckoner.open else None
+
+    @property
+    def number(self) -> NumberWanted | None:
+        """What number the keypad may enter now; None when the open question wants none."""
+        if self._reckoning is not None:
+            return self._reckoning.number
+        wanted = None if self._asking else self.session.number()
+        return None if wanted is None else NumberWanted(*wanted)
 
     def attend(self, voice: Voice, hearing: Hearing) -> None:
         """Speak and listen through these from now on, and ask the open question again."""
         self.close()
         self.voice, self.hearing = voice, hearing
-        self._listening_in = ""
+        self._listening_to = ("", "")
         self._listen()
         self._say(" ".join(self.lines()))
         self._on_change()
@@ -138,6 +152,8 @@ class Walk:
         """Return the lines of the open question."""
         if self._asking:
             return [self._asking[0]]
+        if self._reckoning is not None:
+            return self._reckoning.lines(self.words)
         if self._only_ends:
             return [self.words.say(self.caveat)]
         return self.words.lines(self.session.prompt())
@@ -146,40 +162,50 @@ class Walk:
         """Return what can be done now, in the order in which it is shown."""
         if self._asking:
             return self._asking[1]
+        if self._reckoning is not None:
+            return self._reckoning.options(self.words)
         plan, step = self.session.plan, self.session.state.step
         found = [Option(act, label(plan, step, act, self.words)) for act in self.session.offers()]
         if found and len(self.site.languages) > 1:
             found.append(Option(ChooseLanguage(), self.words.say("say-language")))
+        if found and self._reckoner is not None and not self._only_ends:
+            found.append(Option(Reckon(), self.words.say("say-reckon")))
         return tuple(found)
 
     def do(self, choice: Choice, by: c.Evidence) -> None:
         """Do something, by touch, key or voice; show and say what follows."""
         self.notice = ""
+        self._doubts = 0
         match choice:
             case ChooseLanguage():
                 self._ask("which-language", self._language_options())
             case NeverMind():
-                self._asking = None
+                self._leave_questions()
                 self._say_prompt()
+            case Reckon() | Take() | Give() | Agree() | AskAgain():
+                self._asking = None
+                self._reckon(choice, by)
             case c.HandOver(worker=""):
                 self._ask("who-takes-over", self._worker_options())
             case c.TimeUp():
                 self._follow(self.session.do(choice, by))
             case _:
-                self._asking = None
+                self._leave_questions()
                 self._follow(self.session.do(choice, by))
         self._listen()
         self._on_change()
 
     def read(self, value: Decimal, channel: c.Channel) -> None:
         """Enter a number from the keypad."""
-        self.do(c.Read(value), c.Evidence(channel))
+        answer = Give(value) if self._reckoning is not None else c.Read(value)
+        self.do(answer, c.Evidence(channel))
 
     def hear(self, heard: Heard) -> None:
         """Take what the ear made of an utterance."""
         self.heard = heard
         choice = None if heard.phrase is None else self._grammar.get(heard.phrase)
         if choice is None:
+            self._not_understood(heard)
             self._on_change()
             return
         self.do(choice, c.Evidence(c.Channel.VOICE, heard.text, heard.confidence, heard.ear))
@@ -195,6 +221,13 @@ class Walk:
         self.speaking = False
         self.voice.hush()
         self.hearing.allow(())
+
+    def _not_understood(self, heard: Heard) -> None:
+        """Ask for touch instead of guessing, where one question was answered doubtfully twice."""
+        self._doubts = self._doubts + 1 if heard.why == DOUBTFUL else 0
+        if self._doubts == DOUBTS:
+            self.notice = self.words.say("press-instead")
+            self._say(self.notice)
 
     def _follow(self, outcome: Outcome) -> None:
         """Show a refusal, or let voice and clock do what the events ask of them."""
@@ -212,6 +245,25 @@ class Walk:
                     self._say_prompt()
                 case Wake(seconds):
                     self._wake_at = outcome.events[-1].at.mono + seconds
+
+    def _leave_questions(self) -> None:
+        self._asking = None
+        if self._reckoner is not None:
+            self._reckoner.close()
+
+    def _reckon(self, choice: Choice, by: c.Evidence) -> None:
+        """Go on with working something out; keep what came out in the journal."""
+        if self._reckoner is None:
+            return
+        worked = self._reckoner.take(choice, by, self.words)
+        if self._reckoner.notice is not None:
+            self.notice = self.words.line(self._reckoner.notice)
+        if worked is not None:
+            act = c.Reckoned(worked.calculator, worked.answers, worked.finding)
+            outcome = self.session.do(act, by)
+            if outcome.trouble:
+                self.notice = f"{self.words.say('not-written')} ({outcome.trouble})"
+        self._say(" ".join([*([self.notice] if self.notice else []), *self.lines()]))
 
     def _ask(self, message: str, options: tuple[Option, ...]) -> None:
         self._asking = (self.words.say(message), options)
@@ -260,15 +312,18 @@ class Walk:
 
     def _listen(self) -> None:
         """Let the ear hear what can be done now, and nothing else."""
-        if self.words.language != self._listening_in:
-            self._listening_in = self.words.language
-            self.hearing.speak(self._listening_in)
-        if self._asking:
-            self._grammar = {option.label: option.choice for option in self._asking[1]}
+        speaker = (self.words.language, self.session.state.worker)
+        if speaker != self._listening_to:
+            self._listening_to = speaker
+            self.hearing.speak(*speaker)
+        if self.asking:
+            self._grammar = {option.label: option.choice for option in self.options()}
         else:
             plan, step = self.session.plan, self.session.state.step
             known: Grammar = grammar(plan, step, self.session.offers(), self.words)
             self._grammar = {**known}
             if known and len(self.site.languages) > 1:
                 self._grammar[self.words.say("say-language")] = ChooseLanguage()
-        self.hearing.allow(tuple(self._grammar))
+            if known and self._reckoner is not None and not self._only_ends:
+                self._grammar[self.words.say("say-reckon")] = Reckon()
+        self.hearing.allow(self._grammar)

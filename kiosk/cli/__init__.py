@@ -10,18 +10,16 @@ from dataclasses import replace
 from pathlib import Path
 
 from kiosk import home
-from kiosk.clock import LeapingClock, SystemClock
+from kiosk.cli import calc, log, voice
+from kiosk.cli.place import Failed, data, demo_folder, demo_site
+from kiosk.cli.place import shop as shop_of
+from kiosk.clock import LeapingClock
 from kiosk.journal.codec import UnknownEvent
-from kiosk.journal.store import FILE, Journal, JournalFailed
+from kiosk.journal.store import Journal, JournalFailed
 from kiosk.procedure.fault import FaultyFile
-from kiosk.procedure.load import load_library
 from kiosk.procedure.site import Person, Site, load_site
 from kiosk.shipped import shipped
 from kiosk.shop import Shop
-
-
-class Failed(Exception):
-    """A command cannot do its work; the message says why and how to mend it."""
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
@@ -76,20 +74,8 @@ def _parser() -> argparse.ArgumentParser:
     draw.add_argument("--into", type=Path, default=Path(), help="folder (default: this one)")
     draw.set_defaults(command=_draw)
 
-    log = commands.add_parser("log", help="read the journal").add_subparsers(
-        required=True, metavar="COMMAND"
-    )
-    verify = log.add_parser("verify", help="check the journal's chain from first row to last")
-    verify.set_defaults(command=_log_verify)
-    audit = log.add_parser(
-        "audit", help="judge every session by the monitor that proves procedures"
-    )
-    audit.set_defaults(command=_log_audit)
-    listed = log.add_parser("list", help="list the sessions")
-    listed.set_defaults(command=_log_list)
-    show = log.add_parser("show", help="print one session")
-    show.add_argument("session")
-    show.set_defaults(command=_log_show)
+    for group in (log, calc, voice):
+        group.add(commands)
     return parser
 
 
@@ -109,7 +95,7 @@ def _run(parsed: argparse.Namespace) -> int:
 
 
 def _demo(parsed: argparse.Namespace) -> int:
-    return _open(_demo_folder(), _demo_site(), parsed)
+    return _open(demo_folder(), demo_site(), parsed)
 
 
 def _open(folder: Path, site: Site, parsed: argparse.Namespace) -> int:
@@ -117,27 +103,7 @@ def _open(folder: Path, site: Site, parsed: argparse.Namespace) -> int:
     from kiosk.opening import open_kiosk
 
     with home.take(folder), closing(Journal(folder)) as journal:
-        return open_kiosk(_shop(folder, site, journal), silent=parsed.silent, deaf=parsed.deaf)
-
-
-def _shop(folder: Path, site: Site, journal: Journal) -> Shop:
-    return Shop(site, load_library(shipped("procedures")), journal, SystemClock(), folder)
-
-
-def _demo_folder() -> Path:
-    return home.home_folder() / "demo"
-
-
-def _demo_site() -> Site:
-    return load_site(shipped("demo") / home.SITE_FILE)
-
-
-def _data() -> tuple[Path, Site]:
-    """Return the site's data folder, or the demo's while there is no site file."""
-    folder = home.home_folder()
-    if (folder / home.SITE_FILE).exists():
-        return folder, load_site(folder / home.SITE_FILE)
-    return _demo_folder(), _demo_site()
+        return open_kiosk(shop_of(folder, site, journal), silent=parsed.silent, deaf=parsed.deaf)
 
 
 # The rehearsal.
@@ -146,9 +112,9 @@ def _data() -> tuple[Path, Site]:
 def _rehearse(parsed: argparse.Namespace) -> int:
     from kiosk.rehearsal.stage import rehearse
 
-    folder, site = _data()
+    folder, site = data()
     with home.take(folder), closing(Journal(folder)) as journal:
-        shop = _shop(folder, replace(site, practice=True), journal)
+        shop = shop_of(folder, replace(site, practice=True), journal)
         shop.clock = LeapingClock(shop.clock)
         machine = parsed.machine or _machine_for(shop, parsed.procedure)
         worker = next(
@@ -157,7 +123,7 @@ def _rehearse(parsed: argparse.Namespace) -> int:
         )
         done = rehearse(shop, machine, parsed.procedure, worker, parsed.by, print)
         verdict = journal.verify()
-        print(_verdict(verdict.rows, verdict.head, verdict.bad_seq, verdict.what))
+        print(log.verdict_line(verdict.rows, verdict.head, verdict.bad_seq, verdict.what))
         return 0 if done and verdict.whole else 1
 
 
@@ -172,68 +138,6 @@ def _machine_for(shop: Shop, procedure_id: str) -> str:
     return found[0]
 
 
-# The journal.
-
-
-def _journal() -> Journal:
-    folder, _ = _data()
-    if not (folder / FILE).exists():
-        raise Failed(f"There is no journal in {folder} yet: nothing was walked.")
-    return Journal(folder)
-
-
-def _verdict(rows: int, head: str, bad_seq: int | None, what: str) -> str:
-    if bad_seq is None:
-        return f"The journal is whole: {rows} rows, head {head[:16]}."
-    return f"The journal is NOT whole. Row {bad_seq}: {what}."
-
-
-def _log_verify(_: argparse.Namespace) -> int:
-    with closing(_journal()) as journal:
-        verdict = journal.verify()
-    print(_verdict(verdict.rows, verdict.head, verdict.bad_seq, verdict.what))
-    return 0 if verdict.whole else 1
-
-
-def _log_audit(_: argparse.Namespace) -> int:
-    from kiosk.proof.audit import audit
-
-    folder, site = _data()
-    found = 0
-    with closing(_journal()) as journal:
-        shop = _shop(folder, site, journal)
-        for session in journal.sessions():
-            plan = shop.plan_of(session)
-            if plan is None:
-                print(f"{session}: its procedure's text has changed since; it cannot be judged")
-                continue
-            violations = audit(plan, journal.events(session))
-            found += len(violations)
-            print(f"{session}: {'; '.join(map(str, violations)) or 'no rule broken'}")
-    return 1 if found else 0
-
-
-def _log_list(_: argparse.Namespace) -> int:
-    from kiosk.journal.telling import session_line
-
-    with closing(_journal()) as journal:
-        for session in journal.sessions():
-            print(session_line(session, journal.events(session)))
-    return 0
-
-
-def _log_show(parsed: argparse.Namespace) -> int:
-    from kiosk.journal.telling import event_line
-
-    with closing(_journal()) as journal:
-        events = journal.events(parsed.session)
-    if not events:
-        raise Failed(f"No session is called '{parsed.session}'. 'kiosk log list' names them.")
-    for event in events:
-        print(event_line(event))
-    return 0
-
-
 # The check and the drawings.
 
 
@@ -246,9 +150,9 @@ def _check(parsed: argparse.Namespace) -> int:
 def _draw(parsed: argparse.Namespace) -> int:
     from kiosk.drawing.write import CannotDraw, draw
 
-    folder, site = _data()
+    folder, site = data()
     with closing(Journal(folder)) as journal:
-        shop = _shop(folder, site, journal)
+        shop = shop_of(folder, site, journal)
         machine = parsed.machine or _machine_for(shop, parsed.procedure)
         plan = shop.fresh(machine, parsed.procedure).plan
     try:

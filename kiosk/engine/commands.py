@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from decimal import Decimal
 from enum import StrEnum
+from typing import Final
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,6 +33,11 @@ class Channel(StrEnum):
     KIOSK = "kiosk"
 
 
+OWN_WORDS: Final = "own-words"
+"""Name of the ear that knows a few words of one worker by their sound. It takes other words for
+these more often than a speech model does, and so it carries no safety hold."""
+
+
 @dataclass(frozen=True, slots=True)
 class Evidence:
     """By which channel, and for a voice: what was heard, how sure, by which ear."""
@@ -40,6 +46,11 @@ class Evidence:
     heard: str = ""
     confidence: float | None = None
     ear: str = ""
+
+    @property
+    def by_own_words(self) -> bool:
+        """True when only the sound of a worker's own word speaks for it."""
+        return self.channel is Channel.VOICE and self.ear == OWN_WORDS
 
 
 @dataclass(frozen=True, slots=True)
@@ -149,6 +160,15 @@ class End:
 
 
 @dataclass(frozen=True, slots=True)
+class Reckoned:
+    """Something was worked out beside the step: it is kept, and moves nothing."""
+
+    calculator: str
+    answers: str
+    finding: str
+
+
+@dataclass(frozen=True, slots=True)
 class TimeUp:
     """The clock says that a wait is over."""
 
@@ -177,6 +197,7 @@ Act = (
     | Speak
     | TakeOutOfService
     | End
+    | Reckoned
     | TimeUp
     | Restart
 )

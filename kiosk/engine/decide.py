@@ -123,6 +123,8 @@ class _Ruling:
                 return self._then_enter(facts, self.state.goal)
             case c.Speak(language):
                 return [e.LanguageChanged(language)]
+            case c.Reckoned(calculator, answers, finding):
+                return [e.WorkedOut(calculator, answers, finding)]
             case _:
                 return self._answer(self.plan.step(self.state.step))
 
@@ -142,6 +144,8 @@ class _Ruling:
                 return [e.PromptRepeated(state.step)]
             case c.Speak(language):
                 return [e.LanguageChanged(language)]
+            case c.Reckoned(calculator, answers, finding):
+                return [e.WorkedOut(calculator, answers, finding)]
             case c.Restart():
                 held = self._hold("restart" if state.because == "pause" else state.because)
                 return [*held, e.ReasonNamed(state.reason)] if state.reason else held
@@ -229,6 +233,8 @@ class _Ruling:
 
     def _answer_hold(self, step: Step, hold: Hold) -> Facts | c.Refusal:
         match self.state.stage, self.command.act:
+            case _, c.GivePhrase() | c.Yes() if self.command.by.by_own_words:
+                return c.Refusal("press-for-hold")
             case Stage.ASK, c.GivePhrase():
                 return [e.PhraseGiven(step.id)]
             case Stage.READ_BACK, c.Yes():

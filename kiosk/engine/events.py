@@ -169,6 +169,15 @@ class LanguageChanged:
 
 
 @dataclass(frozen=True, slots=True)
+class WorkedOut:
+    """A calculator's answers and finding, in words. It moves nothing."""
+
+    calculator: str
+    answers: str
+    finding: str
+
+
+@dataclass(frozen=True, slots=True)
 class EndAsked:
     pass
 
@@ -214,6 +223,7 @@ Fact = (
     | SessionResumed
     | HandedOver
     | LanguageChanged
+    | WorkedOut
     | EndAsked
     | EndWithdrawn
     | SessionAborted

@@ -109,7 +109,7 @@ def evolve(state: State, event: e.Event) -> State:
             )
         case e.SessionCompleted():
             return replace(state, mode=Mode.COMPLETE)
-        case e.PromptRepeated() | e.WentBack() | e.VerifyFailed():
+        case e.PromptRepeated() | e.WentBack() | e.VerifyFailed() | e.WorkedOut():
             return state
 
 

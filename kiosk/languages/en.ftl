@@ -47,7 +47,7 @@ unit-none = { $n }
 
 ## Words to say. Ways of saying the same are parted by a slash; the first one is shown.
 say-next = next / step complete / done
-say-yes = yes / yes it is
+say-yes = yes / yeah / yes it is
 say-no = no
 say-repeat = repeat please / repeat
 say-back = step back / go back
@@ -98,6 +98,7 @@ out-of-service = The machine is out of service. Tell the next person:
 
 who-takes-over = Who takes over?
 which-language = Which language?
+press-instead = I am not sure what you said. Press it on the screen instead.
 not-written = The journal could not be written, so nothing was recorded and nothing has moved. Free the disk or call your supervisor, then try again.
 
 ## Why something was not done.
@@ -257,3 +258,421 @@ picture-danger = danger while it lasts
 picture-other = other condition
 picture-not-in-force = relied on, but not in force
 picture-page = page { $page } of { $pages }
+
+## Working something out beside the step.
+say-reckon = work it out
+say-ask-again = last answer again
+say-back-to-the-step = back to the step
+which-reckoning = What do you want to work out?
+reckoned = Everything is worked out.
+not-one-of = { $given } is not one of the answers.
+not-a-number = { $given } is not a number. Write digits, as 12.5.
+not-believable = That cannot be: it must lie between { $least } and { $most }.
+not-whole = { $given } must be a whole number.
+cannot-work-out = This cannot be worked out. { $why }.
+say-other-reckonings = something else
+say-hours = { $n ->
+    [one] { $number } hour
+   *[other] { $number } hours
+}
+say-minutes = { $n ->
+    [one] { $number } minute
+   *[other] { $number } minutes
+}
+say-days = { $n ->
+    [one] { $number } day
+   *[other] { $number } days
+}
+say-gallons = { $n ->
+    [one] { $number } gallon
+   *[other] { $number } gallons
+}
+say-quarts = { $n ->
+    [one] { $number } quart
+   *[other] { $number } quarts
+}
+say-tubes = { $n ->
+    [one] { $number } tube
+   *[other] { $number } tubes
+}
+say-colonies = { $n ->
+    [one] { $number } colony
+   *[other] { $number } colonies
+}
+say-results = { $n ->
+    [one] { $number } result
+   *[other] { $number } results
+}
+say-ph = { $n ->
+   *[other] ph { $number }
+}
+# A day as it is said: weekday, day, month, year.
+day-said = { $weekday ->
+    [mon] Monday
+    [tue] Tuesday
+    [wed] Wednesday
+    [thu] Thursday
+    [fri] Friday
+    [sat] Saturday
+   *[sun] Sunday
+} { $day } { $month ->
+    [jan] January
+    [feb] February
+    [mar] March
+    [apr] April
+    [may] May
+    [jun] June
+    [jul] July
+    [aug] August
+    [sep] September
+    [oct] October
+    [nov] November
+   *[dec] December
+} { $year }
+
+reckon-dose = Sanitizer: how much to put in
+call-dose = how much to mix
+ask-dose-unit = Will you give the water in litres, gallons or quarts?
+ask-dose-water = How much water is it?
+ask-dose-wanted = How strong shall it be, in parts per million?
+pick-in-litres = in liters
+pick-in-gallons = in gallons
+pick-in-quarts = count in quarts
+dose-put = Put { $count } packets into { $water } of water. That gives { $strength }.
+dose-put-one = Put one packet into { $water } of water. That gives { $strength }.
+dose-rounded = { $exact } packets would be exact. Whole packets make it { $gained } stronger.
+dose-exact = That is exact, nothing was rounded.
+dose-grams = By weight the exact dose is { $grams }.
+dose-in-range = It is within { $least } to { $most }. Test it with a strip.
+dose-below-range = That is too weak: it must lie between { $least } and { $most }.
+dose-above-range = That is too strong: it must lie between { $least } and { $most }.
+dose-no-range = This site's limits have no range for it. Follow the label.
+dose-wanted-over-cap = { $wanted } is above the most allowed without a rinse, { $cap }. Ask for that or less.
+dose-over-cap = Whole packets needed: { $count }. In { $water } they give { $strength }, above the most allowed, { $cap }. Use { $needed } of water or more.
+
+reckon-strength = Sanitizer: is it strong enough
+call-strength = strong enough
+ask-strength-strip = What does the test strip read, in parts per million?
+ask-strength-acidity = What is the pH of the solution?
+ask-strength-temperature = How warm is the solution?
+strength-passes = It is strong enough. Leave it on for { $time } or longer.
+strength-passes-at-once = It is strong enough. No time is set for it.
+strength-label-first = Where the product's label asks for more, do as the label says.
+strength-no-row = It does not pass: the code lists no such solution.
+strength-over-cap = It is too strong to be used without a rinse.
+strength-off-label = It does not pass: the product's label does not allow it.
+strength-no-contact-time = It does not pass: nothing says how long it must stay on.
+strength-no-table = The limits of this site, { $profile }, list no sanitizing solutions, so nothing can pass. Ask your supervisor.
+strength-to-mend = To mend it:
+strength-or = Or:
+strength-test-again = Then test it again.
+strength-ask = Ask your supervisor.
+need-stronger = Make it { $value } or stronger.
+need-weaker = Add water until it is { $value } or less.
+need-warmer = Warm it to { $value } or more.
+need-lower-ph = Bring its pH to { $value } or less.
+need-softer-water = Use water with { $value } of hardness or less.
+need-measure-strength = Measure the strength.
+need-measure-ph = Measure the pH.
+need-measure-temperature = Measure the temperature.
+need-measure-hardness = Measure the hardness of the water.
+need-read-label = Enter what the product's label says.
+
+reckon-free-chlorine = Sanitizer: why the pH matters
+call-free-chlorine = acid and chlorine
+ask-free-chlorine-kind = Is it liquid bleach, or powder or tablets?
+ask-free-chlorine-strip = What does the test strip read, in parts per million?
+ask-free-chlorine-acidity = What is the pH of the solution?
+ask-free-chlorine-temperature = How warm is the solution?
+pick-bleach = liquid bleach
+pick-powder = powder or tablets
+free-chlorine-share = At pH { $ph }, { $percent } percent of the free chlorine is in the form that kills fast: { $acid } of { $free }.
+free-chlorine-at-most = Powders bind part of their chlorine, so it is less than that.
+free-chlorine-extrapolated = The water is warmer than the formula was made for.
+free-chlorine-explains = This only explains why the pH is measured. Nothing passes or fails by it.
+
+reckon-cold = Mix: was it cold all the time
+call-cold = was it cold
+ask-cold-hours = How many hours ago was the mix last measured and found cold? If nobody knows, answer 72 hours.
+ask-cold-now = How warm is the mix now?
+ask-cold-power = Was the power out since then?
+ask-cold-plan = Is there a written procedure for keeping mix without cooling, and does the container bear its discard time?
+ask-cold-watched = Was it measured every hour since then, and never warmer than 70 degrees Fahrenheit, 21 Celsius?
+pick-stayed-on = power stayed on
+pick-was-out = it was out
+pick-not-known = nobody can tell
+pick-plan-there = we have both
+pick-plan-missing = something is missing
+pick-watched = every single hour
+pick-not-watched = not so often
+cold-kept = The mix was cold at both readings, now { $now }, and the power stayed on. It may be served.
+cold-unwatched = The mix is cold now, { $now }. But nobody measured it for { $time }: that time is unknown, not cold.
+cold-watch-it = Do not serve it before the supervisor has decided. Measure every four hours from now on.
+cold-left = It may still be served for { $left }. Then throw it away.
+cold-clock-runs = The time runs on, even when the mix is cold again.
+cold-throw-away = Do not serve this mix. Throw it away.
+cold-unknown-is-warm = Time that nobody watched counts as warm.
+cold-ground-no-procedure = There is no written procedure at hand.
+cold-ground-start-not-cold = Nothing shows that it was cold at the start.
+cold-ground-unmarked = Its container bears no discard time.
+cold-ground-marked-too-late = Its discard time is later than the rule allows.
+cold-ground-time-is-up = Its time without cooling is up.
+cold-ground-too-warm = It was warmer than the rule allows at any time.
+cold-ground-not-watched = Readings are missing, so nobody knows how warm it became.
+
+reckon-growth = Mix: how fast germs grow
+call-growth = growing germs
+ask-growth-temperature = How warm is the mix?
+ask-growth-hours = For how many hours?
+growth-listeria = At { $temperature } for { $time }, listeria may become { $times } times as many. On the log scale that is { $log }.
+growth-spoilers = Germs that spoil milk may become { $times } times as many. On the log scale that is { $log }.
+growth-explains = This only explains why the rules are strict. Mix passes or fails by the rules, never by this.
+
+reckon-use-by = Mix: its last day
+call-use-by = the last day
+ask-use-by-state = Is the bag open, or still sealed?
+ask-use-by-opened = How many days ago was it opened? Today is zero.
+ask-use-by-frozen = How many whole days was it in the freezer since then? The days it went in and came out do not count.
+ask-use-by-printed = Is a use-by date of the maker printed on it?
+ask-use-by-when = Is that date still to come, or already over? Today is still to come.
+ask-use-by-date = How many days is that date away? Today is zero.
+pick-opened = it is open
+pick-sealed = still sealed
+pick-nobody-wrote = open, but no date
+pick-date-printed = there is a date
+pick-no-date = nothing printed
+pick-still-to-come = still to come
+pick-already-over = already over
+use-by-last-day = The last day is { $day }. Days left, with today: { $left }.
+use-by-then-away = Throw it away when that day is over.
+use-by-kept-cold = This holds only for mix kept at { $most } or colder.
+use-by-throw-away = Do not use this bag. Throw it away.
+use-by-frozen-too-long = It cannot have been frozen for { $frozen } whole days when it was opened { $opened } days ago. Give the days again.
+bar-too-warm = It was kept too warm, or nobody knows how warm.
+bar-undated = Nobody wrote down when it was opened, or until when it keeps.
+bar-wrongly-dated = Its dates cannot be right.
+bar-frozen = It is frozen. Thaw it first.
+bar-days-are-up = It has been open for all its days.
+bar-makers-date-passed = The maker's use-by date has passed.
+bar-mark-passed = The last day on its label has passed.
+
+reckon-pour-next = Mix: which bag to pour next
+call-pour-next = which bag
+ask-pour-next-state = Bag { $place }: is it open, or still sealed?
+ask-pour-next-opened = Bag { $place }: how many days ago was it opened? Today is zero.
+ask-pour-next-printed = Bag { $place }: is a use-by date of the maker printed on it?
+ask-pour-next-when = Bag { $place }: is that date still to come, or already over? Today is still to come.
+ask-pour-next-date = Bag { $place }: how many days is that date away? Today is zero.
+ask-pour-next-another = Bag { $place } is noted. Is there another bag?
+pick-another = one more
+pick-no-more = that was all
+pour-first = Pour bag { $bag } next. Its last day is { $day }.
+pour-then = Then bag { $bag }. Its last day is { $day }.
+pour-not = Do not use bag { $bag }.
+pour-none = None of these bags may be poured.
+
+reckon-heat-treatment = Heat treatment: may it dispense
+call-heat-treatment = heat treatment
+ask-heat-treatment-coldest = What was the coldest point of the mix while it was held hot?
+ask-heat-treatment-minutes = How many minutes was it held there?
+ask-heat-treatment-ended = How many hours ago did that end?
+ask-heat-treatment-strip = How many days ago was the machine last taken apart, cleaned and sanitized?
+heat-allowed = The machine may dispense. It locks in { $left } if nothing more is done.
+heat-locked = Dispensing is locked out.
+heat-only-this-pair = Only the listed pair counts: { $hot } at every point for { $time } without a break.
+heat-lapse-no-heat = No heat cycle is on record.
+heat-lapse-heat-failed = The heat cycle failed: { $coldest } for { $minutes } at the coldest point.
+heat-lapse-heat-overdue = The last heat cycle ended more than a day ago. Run one now.
+heat-lapse-no-strip = No full strip is on record.
+heat-lapse-strip-overdue = The machine was not taken apart for more than { $days } days. Take it apart, clean and sanitize it.
+
+reckon-plate-count = Laboratory: plate count
+call-plate-count = count plates
+ask-plate-count-rule = By which rule: FDA or ISO?
+ask-plate-count-exponent = Plate { $place }: which tenfold dilution is on it? One in a hundred is number two, undiluted is number zero.
+ask-plate-count-kind = Plate { $place }: could it be counted?
+ask-plate-count-colonies = Plate { $place }: how many colonies are on it?
+ask-plate-count-more = Plate { $place } is noted. Is there another plate?
+pick-fda-rule = american rule
+pick-iso-rule = the iso standard
+pick-counted = i counted it
+pick-too-full = too full to count
+pick-overgrown = spreading growth
+pick-spoiled-plate = a laboratory accident
+pick-another-plate = one more plate
+plate-exact = { $amount } colony-forming units per gram.
+plate-estimated = { $amount } colony-forming units per gram, estimated.
+plate-less-than = Less than { $amount } colony-forming units per gram.
+plate-more-than = More than { $amount } colony-forming units per gram.
+plate-spreaders = There is no count, for spreading growth covers too much of every plate. Plate the sample again.
+plate-laboratory-accident = There is no count, for no plate could be used. Plate the sample again.
+plate-why-out-of-range = Plates outside { $least } to { $most } colonies were left out.
+plate-why-other-dilution = Plates beyond the first two dilutions in a row were left out.
+plate-why-spreader = Plates with spreading growth over more than a quarter were left out.
+plate-why-accident = Plates lost to an accident were left out.
+plate-why-all-low = Every plate has fewer than { $least } colonies.
+plate-why-no-colonies = No plate has a colony.
+plate-why-all-high = Every plate has more than { $most } colonies.
+plate-why-none-in-range = No plate has { $least } to { $most } colonies.
+plate-why-no-number = The fullest plate could not be counted.
+plate-why-present = There are colonies, but too few to estimate from.
+
+reckon-mpn = Laboratory: most probable number
+call-mpn = three tubes
+ask-mpn-tenth = Of three tubes with a tenth of a gram, how many are positive?
+ask-mpn-hundredth = Of three tubes with a hundredth of a gram, how many are positive?
+ask-mpn-thousandth = Of three tubes with a thousandth of a gram, how many are positive?
+mpn-exact = The most probable number is { $amount } per gram.
+mpn-less-than = The most probable number is less than { $amount } per gram.
+mpn-more-than = The most probable number is more than { $amount } per gram.
+mpn-limits = With 95 percent confidence it lies between { $low } and { $high }.
+mpn-limit-below = With 95 percent confidence it is { $low } or more.
+mpn-improbable = These tubes are highly improbable. Suspect an error, and test again.
+
+reckon-lot = Laboratory: samples of one lot
+call-lot = samples of a lot
+ask-lot-plan = Which sampling plan?
+ask-lot-count = Sample { $place }: how many colony-forming units per gram?
+ask-lot-found = Sample { $place }: was it found?
+pick-eu-ice-cream-enterobacteriaceae = intestinal germs
+pick-eu-listeria-shelf-life = listeria in the shop
+pick-eu-listeria-at-producer = listeria before sale
+pick-eu-ice-cream-salmonella = salmonella in ice cream
+pick-found = it was found
+pick-not-found = none in there
+lot-satisfactory = The lot is satisfactory.
+lot-acceptable = The lot is acceptable. Look at the hygiene.
+lot-unsatisfactory = The lot is unsatisfactory. Call your supervisor.
+lot-unknown = The samples leave it open. Test them again.
+lot-above = Samples above { $limit }: { $above } of { $of }. At most { $may } may be.
+lot-above-top = Samples above { $limit }: { $above }. None may be.
+lot-presence = Found in { $found } of { $of } samples. None may be.
+
+reckon-authority = Laboratory: what the authority does
+call-authority = the authority
+ask-authority-who = Whose limits?
+ask-authority-test = Which test?
+ask-authority-product = Of what was the sample?
+ask-authority-results = How many last results are there, on separate days? Five at most.
+ask-authority-result = Result { $place }, the oldest first: how many colony-forming units?
+pick-usda = department of agriculture
+pick-iowa = iowa
+pick-maryland = maryland
+pick-north-carolina = north carolina
+pick-kansas = kansas
+pick-connecticut = connecticut
+pick-houston = houston
+pick-california-frozen-yogurt = california
+pick-grade-a-milk = the milk ordinance
+pick-total-count = total count
+pick-coliform = coliform germs
+pick-enterobacteriaceae = intestinal germs
+pick-listeria-monocytogenes = listeria
+pick-salmonella = salmonella
+pick-yeast = yeast
+pick-mold = mold
+pick-plain = plain ice cream
+pick-bulky = fruit, nuts or chocolate
+pick-sherbet = sherbet
+pick-frozen-yogurt = frozen yogurt
+pick-mix = mix before freezing
+pick-milk = milk
+authority-clear = Clear: { $over } of the last { $of } results are over the limit.
+authority-notice = Notice: { $over } of the last { $of } results are over the limit. Sample again between 3 and 21 days after the notice.
+authority-action = Action: { $over } of the last { $of } results are over the limit. The authority may stop the sale.
+authority-each-clear = The last result is within the limit.
+authority-each-action = Action: the last result is over the limit, and none may be.
+authority-average-kept = The logarithmic average of the last four results is within the limit.
+authority-average-over = Action: the logarithmic average of the last four results is over the limit.
+authority-limit-g = The limit is { $limit } per gram.
+authority-limit-ml = The limit is { $limit } per millilitre.
+authority-cleared-by = Sample days in a row within the limit that clear it: { $days }.
+authority-rule-not-stated = This authority states no rule for results in a row. It was judged by two of the last four and three of the last five.
+
+reckon-trend = Laboratory: early warning
+call-trend = early warning
+ask-trend-test = Which test?
+ask-trend-limit = What is the limit, in colony-forming units per gram?
+ask-trend-results = How many results are there? Eight at least.
+ask-trend-result = Result { $place }, the oldest first: how many colony-forming units?
+trend-too-few-results = There are too few results for a trend.
+trend-steady = The results are steady.
+trend-shift = The moving average has passed its control limit.
+trend-rise = The results rise with time.
+trend-early = No result is over { $limit } yet: look at the cleaning of this barrel now.
+trend-over = A result is over { $limit } already.
+trend-no-chart = Too few different counts for a control chart.
+trend-even-days = The results were taken as evenly spaced in time.
+trend-needs-scipy = A trend needs the library scipy, which is not installed here. Install it with: pip install "brushdown[laboratory]".
+
+## Numbers of the job
+typed-nothing = Nothing was typed. Type a number.
+typed-no-number = “{ $text }” is not a number. Type it in digits, as 38.5.
+typed-fraction = “{ $text }” has a fraction or a raised digit in it. Type a decimal number, as 0.5.
+typed-two-readings = “{ $text }” can be read as { $first } or as { $second }. Type { $first } or { $second }.
+typed-mixed = “{ $text }” has more than one number in it. Work it out to one number with one unit.
+typed-no-unit = “{ $text }” has no unit. Add one of: { $units }.
+typed-unknown-unit = “{ $unit }” is no unit that is known here. Use one of: { $units }.
+typed-ounce = “{ $unit }” is a weight, and a volume is wanted. Type fl oz for fluid ounces.
+typed-negative = { $number } is below zero. Type a number from { $least } to { $most }.
+typed-out-of-range = { $number } cannot be right. It must lie between { $least } and { $most }.
+typed-no-time = “{ $text }” is no time of day. Type it as 21:30.
+typed-no-such-time = There is no time of day “{ $text }”. The last one is 23:59, with am or pm 12:59.
+typed-twelve = “{ $text }” can be midnight or noon. Type { $first } or { $second }.
+typed-half-of-day = “{ $text }” can be in the morning or in the evening. Type { $first } or { $second }.
+
+## Push-to-talk
+ear-press-to-talk = I do not listen: press { $key }, then speak
+ear-pressed = I am listening; press { $key } to stop
+
+refused-press-for-hold = Your own words do not answer a safety hold. Press it on the screen.
+
+## Voice test
+voice-test-begin = This takes about two minutes. Wear what you wear at work, stand where you work, and let the machines run.
+voice-test-speak = 1. Speak for { $seconds } seconds as you would speak to the kiosk. Begin now.
+voice-test-level = Your voice: { $rms } dB, peak { $peak } dB below full scale.
+voice-test-silent = 2. Be silent for { $seconds } seconds. Begin now.
+voice-test-noise = { $n ->
+    [0] The room: { $rms } dB. The noise was not taken for speech.
+    [one] The room: { $rms } dB. The noise was taken for speech once.
+   *[other] The room: { $rms } dB. The noise was taken for speech { $n } times.
+}
+voice-test-say = 3. Say each of these when it is shown.
+voice-test-right = understood
+voice-test-wrong = taken for “{ $text }”
+voice-test-rejected = not understood
+voice-test-nothing = nothing was heard
+voice-test-count = Of { $said }, { $right } were understood, { $rejected } were not, and { $wrong } were taken for something else.
+voice-test-above = Your voice was { $decibels } dB louder than the room.
+voice-test-no-ear = { $why }
+voice-test-good = This place is good enough to walk by voice.
+voice-test-bad = This place is not good enough to walk by voice.
+
+spot-nothing-heard = No speech was heard. See that the microphone is the right one, that it is switched on, and that it is turned up.
+spot-no-ear = The kiosk has no ear for this language. Work by touch, add a speech model, or teach it your own words: kiosk voice teach.
+spot-too-loud = The microphone is turned up too far: the loudest sounds are cut off. Turn it down.
+spot-too-faint = Your voice comes in too faint. Bring the headset nearer to your mouth, or turn the microphone up.
+spot-nearer = Bring the headset nearer to your mouth: two fingers beside it is best.
+spot-other-place = It is loud here. Try another place, or turn machines and music off while you walk.
+spot-push-to-talk = If it stays so loud, use push-to-talk: in site.toml, under [hearing], push_to_talk = true.
+spot-wrong-heard = A word was taken for another one. Read on the screen what was heard before you say yes.
+spot-own-words = It is not the noise. Speak in your normal voice, not slower; or teach the kiosk your own words: kiosk voice teach.
+spot-touch = Until then, work by touch: every step can be done on the screen.
+
+## Own words
+teach-begin = Teach the kiosk your own words, in a quiet place. Each word is said three times. What is kept is how it sounds, as numbers, and no recording.
+teach-word = Your word for “{ $word }”:
+teach-too-short = That was too short. Say it once more.
+teach-too-long = That was too long. Say a short word.
+teach-too-loud = That was too loud and was cut off. Hold the microphone farther away.
+teach-too-faint = That was too faint. Hold the microphone nearer.
+teach-too-noisy = It is too loud here. Teach in a quiet place.
+teach-unlike = That sounded different from before. Say it the same way each time.
+teach-like-another = That sounds like another one of your words. Take another word.
+teach-nothing-heard = Nothing was heard.
+teach-given-up = “{ $word }” could not be taught, so nothing was kept. Take a longer word, or a quieter place, and begin again.
+teach-tried = Of your { $said } samples, { $right } would have been understood by the others.
+teach-kept = Your words are kept in { $file }. They are about a person: remove them with --forget when they are not needed any more.
+teach-holds = A safety hold cannot be answered with them: there you say the whole phrase, or press.
+teach-forgotten = The own words of { $worker } are removed.
+teach-nothing-kept = No own words of { $worker } were kept.

@@ -103,6 +103,7 @@ aborted = La sesión terminó antes de su final. Avisa a la siguiente persona:
 out-of-service = La máquina está fuera de servicio. Avisa a la siguiente persona:
 who-takes-over = ¿Quién sigue?
 which-language = ¿Qué idioma?
+press-instead = No estoy seguro de lo que ha dicho. Púlselo en la pantalla.
 not-written = No se pudo escribir el registro: nada quedó anotado y nada avanzó. Libera espacio o llama a tu supervisor, y prueba otra vez.
 
 ## Por qué algo no se hizo.
@@ -262,3 +263,421 @@ deviation-none-left = No quedan repuestos: { $what }
 deviation-problem = Problema: { $what }
 left-unsafe = Avise a la siguiente persona
 journal-head = Registro { $hash }
+
+## Calcular algo junto al paso.
+say-reckon = calcular algo
+say-ask-again = repetir la última respuesta
+say-back-to-the-step = volver al paso
+which-reckoning = ¿Qué quiere calcular?
+reckoned = Todo está calculado.
+not-one-of = { $given } no es una de las respuestas.
+not-a-number = { $given } no es un número. Escriba cifras, como 12,5.
+not-believable = No puede ser: debe estar entre { $least } y { $most }.
+not-whole = { $given } debe ser un número entero.
+cannot-work-out = Esto no se puede calcular. { $why }.
+say-other-reckonings = alguna otra cosa
+say-hours = { $n ->
+    [one] { $number } hora
+   *[other] { $number } horas
+}
+say-minutes = { $n ->
+    [one] { $number } minuto
+   *[other] { $number } minutos
+}
+say-days = { $n ->
+    [one] { $number } día
+   *[other] { $number } días
+}
+say-gallons = { $n ->
+    [one] { $number } galón
+   *[other] { $number } galones
+}
+say-quarts = { $n ->
+    [one] { $number } cuarto
+   *[other] { $number } cuartos
+}
+say-tubes = { $n ->
+    [one] { $number } tubo
+   *[other] { $number } tubos
+}
+say-colonies = { $n ->
+    [one] { $number } colonia
+   *[other] { $number } colonias
+}
+say-results = { $n ->
+    [one] { $number } resultado
+   *[other] { $number } resultados
+}
+say-ph = { $n ->
+   *[other] pe hache { $number }
+}
+# Un día como se dice: día de la semana, día, mes, año.
+day-said = { $weekday ->
+    [mon] lunes
+    [tue] martes
+    [wed] miércoles
+    [thu] jueves
+    [fri] viernes
+    [sat] sábado
+   *[sun] domingo
+} { $day } de { $month ->
+    [jan] enero
+    [feb] febrero
+    [mar] marzo
+    [apr] abril
+    [may] mayo
+    [jun] junio
+    [jul] julio
+    [aug] agosto
+    [sep] septiembre
+    [oct] octubre
+    [nov] noviembre
+   *[dec] diciembre
+} de { $year }
+
+reckon-dose = Desinfectante: cuánto poner
+call-dose = cuánto poner
+ask-dose-unit = ¿Dará el agua en litros, en galones o en cuartos?
+ask-dose-water = ¿Cuánta agua es?
+ask-dose-wanted = ¿Qué concentración debe tener, en partes por millón?
+pick-in-litres = en litros
+pick-in-gallons = en galones
+pick-in-quarts = usar cuartos
+dose-put = Ponga { $count } sobres en { $water } de agua. Eso da { $strength }.
+dose-put-one = Ponga un sobre en { $water } de agua. Eso da { $strength }.
+dose-rounded = Lo exacto serían { $exact } sobres. Los sobres enteros añaden { $gained }.
+dose-exact = Es exacto, no se redondeó nada.
+dose-grams = Por peso, la dosis exacta es { $grams }.
+dose-in-range = Está entre { $least } y { $most }. Compruébelo con una tira.
+dose-below-range = Es muy débil: debe estar entre { $least } y { $most }.
+dose-above-range = Es muy fuerte: debe estar entre { $least } y { $most }.
+dose-no-range = Los límites de este lugar no tienen un rango para esto. Siga la etiqueta.
+dose-wanted-over-cap = { $wanted } pasa de lo máximo permitido sin enjuagar, { $cap }. Pida eso o menos.
+dose-over-cap = Sobres enteros necesarios: { $count }. En { $water } dan { $strength }, más de lo máximo permitido, { $cap }. Use { $needed } de agua o más.
+
+reckon-strength = Desinfectante: ¿es bastante fuerte?
+call-strength = bastante fuerte
+ask-strength-strip = ¿Qué marca la tira, en partes por millón?
+ask-strength-acidity = ¿Qué pH tiene la solución?
+ask-strength-temperature = ¿A qué temperatura está la solución?
+strength-passes = Es bastante fuerte. Déjela actuar { $time } o más.
+strength-passes-at-once = Es bastante fuerte. No hay un tiempo fijado.
+strength-label-first = Si la etiqueta del producto pide más, haga lo que dice la etiqueta.
+strength-no-row = No pasa: el código no incluye una solución así.
+strength-over-cap = Es demasiado fuerte para usarla sin enjuagar.
+strength-off-label = No pasa: la etiqueta del producto no lo permite.
+strength-no-contact-time = No pasa: nada dice cuánto tiempo debe actuar.
+strength-no-table = Los límites de este lugar, { $profile }, no incluyen soluciones desinfectantes, así que nada puede pasar. Pregunte a su supervisor.
+strength-to-mend = Para corregirla:
+strength-or = O bien:
+strength-test-again = Después mídala otra vez.
+strength-ask = Pregunte a su supervisor.
+need-stronger = Llévela a { $value } o más.
+need-weaker = Agregue agua hasta { $value } o menos.
+need-warmer = Caliéntela a { $value } o más.
+need-lower-ph = Baje su pH a { $value } o menos.
+need-softer-water = Use agua con { $value } de dureza o menos.
+need-measure-strength = Mida la concentración.
+need-measure-ph = Mida el pH.
+need-measure-temperature = Mida la temperatura.
+need-measure-hardness = Mida la dureza del agua.
+need-read-label = Anote lo que dice la etiqueta del producto.
+
+reckon-free-chlorine = Desinfectante: por qué importa el pH
+call-free-chlorine = cloro y acidez
+ask-free-chlorine-kind = ¿Es cloro líquido, o polvo o pastillas?
+ask-free-chlorine-strip = ¿Qué marca la tira, en partes por millón?
+ask-free-chlorine-acidity = ¿Qué pH tiene la solución?
+ask-free-chlorine-temperature = ¿A qué temperatura está la solución?
+pick-bleach = cloro líquido
+pick-powder = polvo o pastillas
+free-chlorine-share = Con pH { $ph }, el { $percent } por ciento del cloro libre está en la forma que mata rápido: { $acid } de { $free }.
+free-chlorine-at-most = Los polvos retienen parte de su cloro, así que es menos que eso.
+free-chlorine-extrapolated = El agua está más caliente que los datos de la fórmula.
+free-chlorine-explains = Esto solo explica por qué se mide el pH. Nada pasa ni falla por esto.
+
+reckon-cold = Mezcla: ¿estuvo siempre fría?
+call-cold = siguió fría
+ask-cold-hours = ¿Hace cuántas horas se midió la mezcla por última vez y estaba fría? Si nadie lo sabe, conteste 72 horas.
+ask-cold-now = ¿A qué temperatura está la mezcla ahora?
+ask-cold-power = ¿Se fue la luz desde entonces?
+ask-cold-plan = ¿Hay un procedimiento escrito para tener mezcla sin frío, y lleva el envase su hora de desecho?
+ask-cold-watched = ¿Se midió cada hora desde entonces, y nunca pasó de 70 grados Fahrenheit, 21 Celsius?
+pick-stayed-on = siempre hubo luz
+pick-was-out = se cortó
+pick-not-known = nadie lo sabe
+pick-plan-there = tenemos ambas cosas
+pick-plan-missing = falta algo
+pick-watched = cada hora
+pick-not-watched = no tan seguido
+cold-kept = La mezcla estaba fría en las dos lecturas, ahora { $now }, y no se fue la luz. Se puede servir.
+cold-unwatched = La mezcla está fría ahora: { $now }. Pero nadie la midió durante { $time }: ese tiempo no se conoce; no cuenta como frío.
+cold-watch-it = No la sirva antes de que decida el supervisor. Desde ahora mida cada cuatro horas.
+cold-left = Se puede servir todavía { $left }. Después tírela.
+cold-clock-runs = El tiempo sigue corriendo aunque la mezcla se enfríe otra vez.
+cold-throw-away = No sirva esta mezcla. Tírela.
+cold-unknown-is-warm = El tiempo que nadie vigiló cuenta como caliente.
+cold-ground-no-procedure = No hay un procedimiento escrito a mano.
+cold-ground-start-not-cold = Nada demuestra que estaba fría al principio.
+cold-ground-unmarked = Su envase no lleva hora de desecho.
+cold-ground-marked-too-late = Su hora de desecho es más tarde de lo que permite la regla.
+cold-ground-time-is-up = Su tiempo sin frío se acabó.
+cold-ground-too-warm = Estuvo más caliente de lo que permite la regla.
+cold-ground-not-watched = Faltan lecturas, así que nadie sabe cuánto se calentó.
+
+reckon-growth = Mezcla: cómo crecen los gérmenes
+call-growth = crecen gérmenes
+ask-growth-temperature = ¿A qué temperatura está la mezcla?
+ask-growth-hours = ¿Durante cuántas horas?
+growth-listeria = A { $temperature } durante { $time }, la listeria puede multiplicarse por { $times }. En escala logarítmica es { $log }.
+growth-spoilers = Los gérmenes que dañan la leche pueden multiplicarse por { $times }. En escala logarítmica es { $log }.
+growth-explains = Esto solo explica por qué las reglas son estrictas. La mezcla pasa o falla por las reglas, nunca por esto.
+
+reckon-use-by = Mezcla: su último día
+call-use-by = último día
+ask-use-by-state = ¿La bolsa está abierta, o sigue cerrada?
+ask-use-by-opened = ¿Hace cuántos días se abrió? Hoy es cero.
+ask-use-by-frozen = ¿Cuántos días enteros estuvo en el congelador desde entonces? Los días en que entró y salió no cuentan.
+ask-use-by-printed = ¿Tiene impresa una fecha de caducidad del fabricante?
+ask-use-by-when = ¿Esa fecha está por venir, o ya pasó? Hoy está por venir.
+ask-use-by-date = ¿A cuántos días está esa fecha? Hoy es cero.
+pick-opened = está abierta
+pick-sealed = sigue cerrada
+pick-nobody-wrote = abierta y nadie anotó
+pick-date-printed = hay una fecha
+pick-no-date = sin nada impreso
+pick-still-to-come = está por venir
+pick-already-over = ya pasó
+use-by-last-day = El último día es el { $day }. Días que quedan, con hoy: { $left }.
+use-by-then-away = Tírela cuando termine ese día.
+use-by-kept-cold = Esto vale solo para mezcla guardada a { $most } o menos.
+use-by-throw-away = No use esta bolsa. Tírela.
+use-by-frozen-too-long = No pudo estar congelada { $frozen } días enteros si se abrió hace { $opened } días. Dé los días otra vez.
+bar-too-warm = Se guardó demasiado caliente, o nadie sabe a cuánto.
+bar-undated = Nadie anotó cuándo se abrió, o hasta cuándo dura.
+bar-wrongly-dated = Sus fechas no pueden ser correctas.
+bar-frozen = Está congelada. Descongélela primero.
+bar-days-are-up = Ya estuvo abierta todos sus días.
+bar-makers-date-passed = Ya pasó la fecha del fabricante.
+bar-mark-passed = Ya pasó el último día de su etiqueta.
+
+reckon-pour-next = Mezcla: qué bolsa sigue
+call-pour-next = qué bolsa
+ask-pour-next-state = Bolsa { $place }: ¿está abierta, o sigue cerrada?
+ask-pour-next-opened = Bolsa { $place }: ¿hace cuántos días se abrió? Hoy es cero.
+ask-pour-next-printed = Bolsa { $place }: ¿tiene impresa una fecha de caducidad del fabricante?
+ask-pour-next-when = Bolsa { $place }: ¿esa fecha está por venir, o ya pasó? Hoy está por venir.
+ask-pour-next-date = Bolsa { $place }: ¿a cuántos días está esa fecha? Hoy es cero.
+ask-pour-next-another = La bolsa { $place } está anotada. ¿Hay otra bolsa?
+pick-another = una más
+pick-no-more = eso es todo
+pour-first = Vierta ahora la bolsa { $bag }. Su último día es el { $day }.
+pour-then = Después la bolsa { $bag }. Su último día es el { $day }.
+pour-not = No use la bolsa { $bag }.
+pour-none = Ninguna de estas bolsas se puede verter.
+
+reckon-heat-treatment = Tratamiento térmico: ¿puede servir?
+call-heat-treatment = tratamiento de calor
+ask-heat-treatment-coldest = ¿Cuál fue el punto más frío de la mezcla mientras se mantuvo caliente?
+ask-heat-treatment-minutes = ¿Cuántos minutos se mantuvo así?
+ask-heat-treatment-ended = ¿Hace cuántas horas terminó?
+ask-heat-treatment-strip = ¿Hace cuántos días se desarmó, lavó y desinfectó la máquina por última vez?
+heat-allowed = La máquina puede servir. Se bloquea en { $left } si no se hace nada más.
+heat-locked = El servicio está bloqueado.
+heat-only-this-pair = Solo vale el par de la regla: { $hot } en cada punto durante { $time } sin interrupción.
+heat-lapse-no-heat = No hay registro de un ciclo de calor.
+heat-lapse-heat-failed = El ciclo de calor falló: { $coldest } durante { $minutes } en el punto más frío.
+heat-lapse-heat-overdue = El último ciclo de calor terminó hace más de un día. Haga uno ahora.
+heat-lapse-no-strip = No hay registro de un desarme completo.
+heat-lapse-strip-overdue = La máquina lleva más de { $days } días sin desarmarse. Desármela, lávela y desinféctela.
+
+reckon-plate-count = Laboratorio: recuento en placa
+call-plate-count = contar placas
+ask-plate-count-rule = ¿Con qué regla: FDA o ISO?
+ask-plate-count-exponent = Placa { $place }: ¿qué dilución decimal lleva? Uno en cien es número dos, sin diluir es número cero.
+ask-plate-count-kind = Placa { $place }: ¿se pudo contar?
+ask-plate-count-colonies = Placa { $place }: ¿cuántas colonias tiene?
+ask-plate-count-more = La placa { $place } está anotada. ¿Hay otra placa?
+pick-fda-rule = regla americana
+pick-iso-rule = norma internacional
+pick-counted = la conté
+pick-too-full = demasiado llena
+pick-overgrown = crecimiento extendido
+pick-spoiled-plate = accidente de laboratorio
+pick-another-plate = otra placa más
+plate-exact = { $amount } unidades formadoras de colonias por gramo.
+plate-estimated = { $amount } unidades formadoras de colonias por gramo, estimado.
+plate-less-than = Menos de { $amount } unidades formadoras de colonias por gramo.
+plate-more-than = Más de { $amount } unidades formadoras de colonias por gramo.
+plate-spreaders = No hay recuento: el crecimiento extendido cubre demasiado en cada placa. Siembre la muestra otra vez.
+plate-laboratory-accident = No hay recuento: ninguna placa sirvió. Siembre la muestra otra vez.
+plate-why-out-of-range = Se dejaron fuera las placas que no tienen de { $least } a { $most } colonias.
+plate-why-other-dilution = Se dejaron fuera las placas que no son de las dos primeras diluciones seguidas.
+plate-why-spreader = Se dejaron fuera las placas con crecimiento extendido en más de un cuarto.
+plate-why-accident = Se dejaron fuera las placas perdidas por accidente.
+plate-why-all-low = Todas las placas tienen menos de { $least } colonias.
+plate-why-no-colonies = Ninguna placa tiene colonias.
+plate-why-all-high = Todas las placas tienen más de { $most } colonias.
+plate-why-none-in-range = Ninguna placa tiene de { $least } a { $most } colonias.
+plate-why-no-number = La placa más llena no se pudo contar.
+plate-why-present = Hay colonias, pero muy pocas para estimar.
+
+reckon-mpn = Laboratorio: número más probable
+call-mpn = tres tubos
+ask-mpn-tenth = De tres tubos con una décima de gramo, ¿cuántos son positivos?
+ask-mpn-hundredth = De tres tubos con una centésima de gramo, ¿cuántos son positivos?
+ask-mpn-thousandth = De tres tubos con una milésima de gramo, ¿cuántos son positivos?
+mpn-exact = El número más probable es { $amount } por gramo.
+mpn-less-than = El número más probable es menos de { $amount } por gramo.
+mpn-more-than = El número más probable es más de { $amount } por gramo.
+mpn-limits = Con 95 por ciento de confianza está entre { $low } y { $high }.
+mpn-limit-below = Con 95 por ciento de confianza es { $low } o más.
+mpn-improbable = Estos tubos son muy improbables. Sospeche un error y repita el análisis.
+
+reckon-lot = Laboratorio: muestras de un lote
+call-lot = muestras del lote
+ask-lot-plan = ¿Qué plan de muestreo?
+ask-lot-count = Muestra { $place }: ¿cuántas unidades formadoras de colonias por gramo?
+ask-lot-found = Muestra { $place }: ¿se encontró?
+pick-eu-ice-cream-enterobacteriaceae = gérmenes intestinales
+pick-eu-listeria-shelf-life = listeria en la tienda
+pick-eu-listeria-at-producer = listeria antes de la venta
+pick-eu-ice-cream-salmonella = salmonela en helado
+pick-found = se encontró
+pick-not-found = no hay ninguna
+lot-satisfactory = El lote es satisfactorio.
+lot-acceptable = El lote es aceptable. Revise la higiene.
+lot-unsatisfactory = El lote no es satisfactorio. Llame a su supervisor.
+lot-unknown = Las muestras no lo deciden. Analícelas otra vez.
+lot-above = Muestras por encima de { $limit }: { $above } de { $of }. Como máximo pueden ser { $may }.
+lot-above-top = Muestras por encima de { $limit }: { $above }. No puede haber ninguna.
+lot-presence = Se encontró en { $found } de { $of } muestras. No puede estar en ninguna.
+
+reckon-authority = Laboratorio: qué hace la autoridad
+call-authority = la autoridad
+ask-authority-who = ¿Los límites de quién?
+ask-authority-test = ¿Qué análisis?
+ask-authority-product = ¿De qué era la muestra?
+ask-authority-results = ¿Cuántos últimos resultados hay, en días distintos? Cinco como máximo.
+ask-authority-result = Resultado { $place }, primero el más antiguo: ¿cuántas unidades formadoras de colonias?
+pick-usda = departamento de agricultura
+pick-iowa = iowa
+pick-maryland = maryland
+pick-north-carolina = carolina del norte
+pick-kansas = kansas
+pick-connecticut = connecticut
+pick-houston = houston
+pick-california-frozen-yogurt = california
+pick-grade-a-milk = la ordenanza de leche
+pick-total-count = recuento total
+pick-coliform = coliformes
+pick-enterobacteriaceae = gérmenes intestinales
+pick-listeria-monocytogenes = listeria
+pick-salmonella = salmonela
+pick-yeast = levadura
+pick-mold = hongos
+pick-plain = helado simple
+pick-bulky = fruta, nueces o chocolate
+pick-sherbet = sorbete
+pick-frozen-yogurt = yogur congelado
+pick-mix = mezcla sin congelar
+pick-milk = leche
+authority-clear = Sin aviso: { $over } de los últimos { $of } resultados pasan del límite.
+authority-notice = Aviso: { $over } de los últimos { $of } resultados pasan del límite. Tome otra muestra entre 3 y 21 días después del aviso.
+authority-action = Medida: { $over } de los últimos { $of } resultados pasan del límite. La autoridad puede parar la venta.
+authority-each-clear = El último resultado está dentro del límite.
+authority-each-action = Medida: el último resultado pasa del límite, y ninguno puede pasar.
+authority-average-kept = El promedio logarítmico de los últimos cuatro resultados está dentro del límite.
+authority-average-over = Medida: el promedio logarítmico de los últimos cuatro resultados pasa del límite.
+authority-limit-g = El límite es { $limit } por gramo.
+authority-limit-ml = El límite es { $limit } por mililitro.
+authority-cleared-by = Días de muestra seguidos dentro del límite que lo levantan: { $days }.
+authority-rule-not-stated = Esta autoridad no da una regla para resultados seguidos. Se juzgó por dos de los últimos cuatro y tres de los últimos cinco.
+
+reckon-trend = Laboratorio: aviso temprano
+call-trend = aviso temprano
+ask-trend-test = ¿Qué análisis?
+ask-trend-limit = ¿Cuál es el límite, en unidades formadoras de colonias por gramo?
+ask-trend-results = ¿Cuántos resultados hay? Ocho como mínimo.
+ask-trend-result = Resultado { $place }, primero el más antiguo: ¿cuántas unidades formadoras de colonias?
+trend-too-few-results = Hay muy pocos resultados para una tendencia.
+trend-steady = Los resultados son estables.
+trend-shift = El promedio móvil pasó su límite de control.
+trend-rise = Los resultados suben con el tiempo.
+trend-early = Ningún resultado pasa todavía de { $limit }: revise ahora la limpieza de este barril.
+trend-over = Un resultado ya pasa de { $limit }.
+trend-no-chart = Muy pocos recuentos distintos para una gráfica de control.
+trend-even-days = Los resultados se tomaron como separados por tiempos iguales.
+trend-needs-scipy = Una tendencia necesita la biblioteca scipy, que aquí no está instalada. Instálela con: pip install "brushdown[laboratory]".
+
+## Numbers of the job
+typed-nothing = No se ha escrito nada. Escriba un número.
+typed-no-number = «{ $text }» no es un número. Escríbalo con cifras, como 38,5.
+typed-fraction = «{ $text }» tiene una fracción o una cifra elevada. Escriba un número decimal, como 0,5.
+typed-two-readings = «{ $text }» puede leerse como { $first } o como { $second }. Escriba { $first } o { $second }.
+typed-mixed = «{ $text }» tiene más de un número. Calcule un solo número con una sola unidad.
+typed-no-unit = «{ $text }» no tiene unidad. Añada una de estas: { $units }.
+typed-unknown-unit = «{ $unit }» no es una unidad conocida aquí. Use una de estas: { $units }.
+typed-ounce = «{ $unit }» es un peso, y se pide un volumen. Escriba fl oz para onzas líquidas.
+typed-negative = { $number } es menos que cero. Escriba un número de { $least } a { $most }.
+typed-out-of-range = { $number } no puede ser. Tiene que estar entre { $least } y { $most }.
+typed-no-time = «{ $text }» no es una hora del día. Escríbala como 21:30.
+typed-no-such-time = No existe la hora «{ $text }». La última es 23:59; con am o pm, 12:59.
+typed-twelve = «{ $text }» puede ser medianoche o mediodía. Escriba { $first } o { $second }.
+typed-half-of-day = «{ $text }» puede ser de la mañana o de la tarde. Escriba { $first } o { $second }.
+
+## Push-to-talk
+ear-press-to-talk = No escucho: pulsa { $key } y luego habla
+ear-pressed = Estoy escuchando; pulsa { $key } para terminar
+
+refused-press-for-hold = Tus palabras propias no responden a una parada de seguridad. Púlsalo en la pantalla.
+
+## Voice test
+voice-test-begin = Dura unos dos minutos. Ponte lo que llevas en el trabajo, colócate donde trabajas y deja las máquinas en marcha.
+voice-test-speak = 1. Habla { $seconds } segundos como le hablarías al quiosco. Empieza ahora.
+voice-test-level = Tu voz: { $rms } dB, pico { $peak } dB bajo el máximo.
+voice-test-silent = 2. Guarda silencio { $seconds } segundos. Empieza ahora.
+voice-test-noise = { $n ->
+    [0] La sala: { $rms } dB. El ruido no se tomó por voz.
+    [one] La sala: { $rms } dB. El ruido se tomó por voz una vez.
+   *[other] La sala: { $rms } dB. El ruido se tomó por voz { $n } veces.
+}
+voice-test-say = 3. Di cada una de estas palabras cuando aparezca.
+voice-test-right = entendido
+voice-test-wrong = se tomó por «{ $text }»
+voice-test-rejected = no se entendió
+voice-test-nothing = no se oyó nada
+voice-test-count = De { $said }, se entendieron { $right }, no se entendieron { $rejected } y se confundieron { $wrong }.
+voice-test-above = Tu voz sonó { $decibels } dB más fuerte que la sala.
+voice-test-no-ear = { $why }
+voice-test-good = Este lugar sirve para trabajar por voz.
+voice-test-bad = Este lugar no sirve para trabajar por voz.
+
+spot-nothing-heard = No se oyó ninguna voz. Comprueba que el micrófono sea el correcto, que esté encendido y con volumen.
+spot-no-ear = El quiosco no tiene oído para este idioma. Trabaja con la pantalla, añade un modelo de voz o enséñale tus palabras: kiosk voice teach.
+spot-too-loud = El micrófono está demasiado alto: los sonidos fuertes se cortan. Bájalo.
+spot-too-faint = Tu voz llega demasiado débil. Acerca el auricular a la boca o sube el micrófono.
+spot-nearer = Acerca el micrófono a la boca: lo mejor es a dos dedos, al lado.
+spot-other-place = Aquí hay mucho ruido. Prueba otro lugar, o apaga máquinas y música mientras trabajas.
+spot-push-to-talk = Si el ruido sigue, usa el pulsador para hablar: en site.toml, bajo [hearing], push_to_talk = true.
+spot-wrong-heard = Una palabra se tomó por otra. Lee en la pantalla lo que se oyó antes de decir sí.
+spot-own-words = No es el ruido. Habla con tu voz normal, no más despacio; o enséñale tus palabras: kiosk voice teach.
+spot-touch = Hasta entonces, trabaja con la pantalla: todos los pasos se pueden hacer en ella.
+
+## Own words
+teach-begin = Enséñale al quiosco tus palabras, en un lugar tranquilo. Cada palabra se dice tres veces. Se guarda cómo suena, en números, y ninguna grabación.
+teach-word = Tu palabra para «{ $word }»:
+teach-too-short = Fue demasiado corto. Dilo otra vez.
+teach-too-long = Fue demasiado largo. Di una palabra corta.
+teach-too-loud = Fue demasiado fuerte y se cortó. Aleja el micrófono.
+teach-too-faint = Fue demasiado débil. Acerca el micrófono.
+teach-too-noisy = Aquí hay demasiado ruido. Enseña en un lugar tranquilo.
+teach-unlike = Sonó distinto que antes. Dilo igual cada vez.
+teach-like-another = Suena como otra de tus palabras. Elige otra palabra.
+teach-nothing-heard = No se oyó nada.
+teach-given-up = «{ $word }» no se pudo enseñar, así que no se guardó nada. Elige una palabra más larga o un lugar más tranquilo y empieza de nuevo.
+teach-tried = De tus { $said } muestras, { $right } se habrían entendido por las demás.
+teach-kept = Tus palabras están en { $file }. Son datos de una persona: bórralas con --forget cuando ya no hagan falta.
+teach-holds = Con ellas no se responde a una parada de seguridad: allí se dice la frase entera o se pulsa.
+teach-forgotten = Las palabras propias de { $worker } se han borrado.
+teach-nothing-kept = No había palabras propias de { $worker }.

@@ -20,7 +20,7 @@ unit-none = { $n }
 
 ## 말할 낱말. 같은 뜻의 말은 빗금으로 나누며, 첫째 것이 화면에 나온다.
 say-next = 완료 / 다 했어요
-say-yes = 네 / 맞습니다
+say-yes = 네 맞습니다 / 맞습니다
 say-no = 아니요 / 아니에요
 say-repeat = 다시 말해 주세요
 say-back = 이전
@@ -47,9 +47,9 @@ signal-notice = 알림
 first-again = 먼저 다시 확인하세요.
 # The phrase stands inside the sentence: alone after a pause the ear would take it for an answer.
 say-phrase = 확인되면 { $phrase }, 라고 말하세요.
-heard-phrase = { $phrase }, 이렇게 들었습니다. 그렇습니까? 네, 아니요로 답하세요.
-heard-number = { $number }, 이렇게 들었습니다. 그렇습니까? 네, 아니요로 답하세요.
-is-that-so = 그렇습니까? 네, 아니요로 답하세요.
+heard-phrase = { $phrase }, 이렇게 들었습니다. 그렇습니까? 맞으면 네 맞습니다, 아니면 아니요라고 답하세요.
+heard-number = { $number }, 이렇게 들었습니다. 그렇습니까? 맞으면 네 맞습니다, 아니면 아니요라고 답하세요.
+is-that-so = 그렇습니까? 맞으면 네 맞습니다, 아니면 아니요라고 답하세요.
 good-or-replaced = 상태가 좋습니까? 좋아요, 교체했어요, 재고 없어요 가운데 하나로 답하세요.
 try-again = 바로잡은 뒤에 완료라고 말하면 다시 합니다.
 time-up = 시간이 다 되었습니다. 완료라고 말하세요.
@@ -65,12 +65,13 @@ stop-here = 기계를 더 쓸 수 없습니다. 사용을 중지하거나 담당
 held-pause = 멈추었습니다. 계속이라고 말하세요. 바뀌었을 수 있는 것은 다시 묻습니다.
 held-restart = 키오스크가 다시 켜졌습니다. 계속이라고 말하세요. 바뀌었을 수 있는 것은 다시 묻습니다.
 held-no-way-in = 여기서는 안전하게 계속할 수 없습니다. 작업을 종료하고 관리자에게 알리세요.
-end-asked = 지금 작업을 종료합니까? 아직 끝나지 않았습니다. 네, 아니요로 답하세요.
+end-asked = 지금 작업을 종료합니까? 아직 끝나지 않았습니다. 맞으면 네 맞습니다, 아니면 아니요라고 답하세요.
 complete = 모든 단계를 마쳤습니다. 감사합니다.
 aborted = 작업이 끝나기 전에 종료되었습니다. 다음 사람에게 알리세요.
 out-of-service = 기계 사용을 중지했습니다. 다음 사람에게 알리세요.
 who-takes-over = 누가 이어서 합니까?
 which-language = 어느 언어로 할까요?
+press-instead = 잘 알아듣지 못했습니다. 화면에서 눌러 주세요.
 not-written = 기록을 쓰지 못했습니다. 아무것도 기록되지 않았고 진행되지 않았습니다. 저장 공간을 비우거나 관리자를 부른 뒤 다시 하세요.
 
 ## 하지 않은 까닭.
@@ -226,3 +227,412 @@ deviation-none-left = 남은 부품 없음: { $what }
 deviation-problem = 문제: { $what }
 left-unsafe = 다음 사람에게 알리세요
 journal-head = 기록 { $hash }
+
+## 단계 옆에서 계산하기.
+say-reckon = 계산해 주세요
+say-ask-again = 마지막 대답 다시
+say-back-to-the-step = 단계로 돌아가기
+which-reckoning = 무엇을 계산할까요?
+reckoned = 모두 계산했습니다.
+not-one-of = { $given }: 고를 수 있는 대답이 아닙니다.
+not-a-number = { $given }: 숫자가 아닙니다. 12.5처럼 숫자로 쓰세요.
+not-believable = 그럴 수 없습니다. { $least }에서 { $most } 사이여야 합니다.
+not-whole = { $given }: 정수여야 합니다.
+cannot-work-out = 계산할 수 없습니다. { $why }.
+say-other-reckonings = 다른 계산
+say-hours = { $n ->
+   *[other] { $number } 시간
+}
+say-minutes = { $n ->
+   *[other] { $number } 분
+}
+say-days = { $n ->
+   *[other] { $number } 일
+}
+say-gallons = { $n ->
+   *[other] { $number } 갤런
+}
+say-quarts = { $n ->
+   *[other] { $number } 쿼트
+}
+say-tubes = { $n ->
+   *[other] { $number } 개
+}
+say-colonies = { $n ->
+   *[other] { $number } 개
+}
+say-results = { $n ->
+   *[other] { $number } 번
+}
+say-ph = { $n ->
+   *[other] 산도 { $number }
+}
+# 말로 하는 날짜.
+day-said = { $year }년 { $month ->
+    [jan] 1월
+    [feb] 2월
+    [mar] 3월
+    [apr] 4월
+    [may] 5월
+    [jun] 6월
+    [jul] 7월
+    [aug] 8월
+    [sep] 9월
+    [oct] 10월
+    [nov] 11월
+   *[dec] 12월
+} { $day }일 { $weekday ->
+    [mon] 월요일
+    [tue] 화요일
+    [wed] 수요일
+    [thu] 목요일
+    [fri] 금요일
+    [sat] 토요일
+   *[sun] 일요일
+}
+
+reckon-dose = 소독제: 얼마나 넣을까
+call-dose = 얼마나 넣을까요
+ask-dose-unit = 물을 리터, 갤런, 쿼트 가운데 무엇으로 말합니까?
+ask-dose-water = 물이 얼마입니까?
+ask-dose-wanted = 농도를 몇 피피엠으로 할까요?
+pick-in-litres = 리터로
+pick-in-gallons = 갤런으로
+pick-in-quarts = 쿼트 단위
+dose-put = 물 { $water }에 { $count }봉지를 넣으세요. 그러면 { $strength }입니다.
+dose-put-one = 물 { $water }에 한 봉지를 넣으세요. 그러면 { $strength }입니다.
+dose-rounded = 정확한 양은 { $exact }봉지입니다. 통째로 넣으면 { $gained } 더 진합니다.
+dose-exact = 정확합니다. 반올림하지 않았습니다.
+dose-grams = 무게로는 { $grams } 이 정확한 양입니다.
+dose-in-range = { $least }에서 { $most } 사이입니다. 시험지로 확인하세요.
+dose-below-range = 너무 약합니다. { $least }에서 { $most } 사이여야 합니다.
+dose-above-range = 너무 진합니다. { $least }에서 { $most } 사이여야 합니다.
+dose-no-range = 이 매장의 한계에는 범위가 없습니다. 제품 표시를 따르세요.
+dose-wanted-over-cap = { $wanted }은 헹구지 않고 쓸 수 있는 상한 { $cap }을 넘습니다. 그 이하로 하세요.
+dose-over-cap = 통째로 { $count }봉지가 필요합니다. { $water }에 넣으면 { $strength }이 되어 상한 { $cap }을 넘습니다. 물을 { $needed } 이상 쓰세요.
+
+reckon-strength = 소독제: 충분히 진한가
+call-strength = 충분히 진한가요
+ask-strength-strip = 시험지가 몇 피피엠입니까?
+ask-strength-acidity = 소독액의 피에이치, 산도는 얼마입니까?
+ask-strength-temperature = 소독액은 몇 도입니까?
+strength-passes = 충분히 진합니다. { $time } 이상 두세요.
+strength-passes-at-once = 충분히 진합니다. 정해진 시간은 없습니다.
+strength-label-first = 제품 표시가 더 요구하면 제품 표시를 따르세요.
+strength-no-row = 통과하지 못합니다. 규정에 이런 소독액이 없습니다.
+strength-over-cap = 헹구지 않고 쓰기에는 너무 진합니다.
+strength-off-label = 통과하지 못합니다. 제품 표시가 허용하지 않습니다.
+strength-no-contact-time = 통과하지 못합니다. 얼마 동안 두어야 하는지 정해져 있지 않습니다.
+strength-no-table = 이 매장의 한계, { $profile }에는 소독액 표가 없어 통과할 수 없습니다. 관리자에게 물으세요.
+strength-to-mend = 고치려면:
+strength-or = 또는:
+strength-test-again = 그다음 다시 재세요.
+strength-ask = 관리자에게 물으세요.
+need-stronger = { $value } 이상으로 진하게 하세요.
+need-weaker = 물을 더 넣어 { $value } 이하로 하세요.
+need-warmer = { $value } 이상으로 데우세요.
+need-lower-ph = 피에이치를 { $value } 이하로 낮추세요.
+need-softer-water = 경도 { $value } 이하의 물을 쓰세요.
+need-measure-strength = 농도를 재세요.
+need-measure-ph = 피에이치를 재세요.
+need-measure-temperature = 온도를 재세요.
+need-measure-hardness = 물의 경도를 재세요.
+need-read-label = 제품 표시의 값을 입력하세요.
+
+reckon-free-chlorine = 소독제: 산도가 중요한 까닭
+call-free-chlorine = 염소와 산도
+ask-free-chlorine-kind = 액체 염소입니까, 가루나 알약입니까?
+ask-free-chlorine-strip = 시험지가 몇 피피엠입니까?
+ask-free-chlorine-acidity = 소독액의 피에이치, 산도는 얼마입니까?
+ask-free-chlorine-temperature = 소독액은 몇 도입니까?
+pick-bleach = 액체 염소
+pick-powder = 가루나 알약
+free-chlorine-share = 피에이치 { $ph }에서 유리 염소의 { $percent } 퍼센트가 빨리 죽이는 꼴입니다. { $free } 가운데 { $acid }입니다.
+free-chlorine-at-most = 가루 제품은 염소 일부를 붙잡고 있어 이보다 적습니다.
+free-chlorine-extrapolated = 물이 공식의 범위보다 뜨겁습니다.
+free-chlorine-explains = 왜 산도를 재는지 설명할 뿐입니다. 이것으로 합격이나 불합격을 정하지 않습니다.
+
+reckon-cold = 믹스: 줄곧 차가웠는가
+call-cold = 줄곧 차가웠나요
+ask-cold-hours = 믹스가 차가운 것을 마지막으로 잰 것이 몇 시간 전입니까? 아무도 모르면 72시간이라고 답하세요.
+ask-cold-now = 지금 믹스는 몇 도입니까?
+ask-cold-power = 그 뒤로 정전이 있었습니까?
+ask-cold-plan = 냉장 없이 두는 절차를 적은 문서가 있고, 용기에 버릴 시각이 적혀 있습니까?
+ask-cold-watched = 그 뒤로 매시간 쟀고, 화씨 70도, 섭씨 21도를 넘은 적이 없습니까?
+pick-stayed-on = 전기는 켜져 있었어요
+pick-was-out = 정전이 있었어요
+pick-not-known = 아무도 몰라요
+pick-plan-there = 둘 다 있어요
+pick-plan-missing = 빠진 것이 있어요
+pick-watched = 매시간 쟀어요
+pick-not-watched = 그렇게 자주는 못 했어요
+cold-kept = 두 번 모두 차가웠고 지금은 { $now }이며, 전기는 켜져 있었습니다. 팔아도 됩니다.
+cold-unwatched = 믹스는 지금 차갑습니다: { $now }. 그러나 { $time } 동안 아무도 재지 않았습니다. 그 시간은 모르는 시간이며, 차가웠다고 볼 수 없습니다.
+cold-watch-it = 관리자가 결정하기 전에는 팔지 마세요. 지금부터 네 시간마다 재세요.
+cold-left = { $left } 동안 더 팔 수 있습니다. 그다음에는 버리세요.
+cold-clock-runs = 믹스가 다시 차가워져도 시간은 계속 갑니다.
+cold-throw-away = 이 믹스는 팔지 말고 버리세요.
+cold-unknown-is-warm = 아무도 보지 않은 시간은 따뜻했던 것으로 칩니다.
+cold-ground-no-procedure = 적어 둔 절차가 없습니다.
+cold-ground-start-not-cold = 처음에 차가웠다는 기록이 없습니다.
+cold-ground-unmarked = 용기에 버릴 시각이 없습니다.
+cold-ground-marked-too-late = 적힌 버릴 시각이 규칙보다 늦습니다.
+cold-ground-time-is-up = 냉장 없이 둘 수 있는 시간이 지났습니다.
+cold-ground-too-warm = 규칙이 허용하는 것보다 따뜻했습니다.
+cold-ground-not-watched = 잰 기록이 빠져 있어 얼마나 따뜻했는지 모릅니다.
+
+reckon-growth = 믹스: 균이 얼마나 늘까
+call-growth = 세균 증식
+ask-growth-temperature = 믹스는 몇 도입니까?
+ask-growth-hours = 몇 시간 동안입니까?
+growth-listeria = { $temperature }에서 { $time } 동안 리스테리아가 { $times }배로 늘 수 있습니다. 로그로는 { $log }입니다.
+growth-spoilers = 우유를 상하게 하는 균은 { $times }배로 늘 수 있습니다. 로그로는 { $log }입니다.
+growth-explains = 규칙이 엄한 까닭을 설명할 뿐입니다. 합격은 규칙으로 정하며, 이것으로 정하지 않습니다.
+
+reckon-use-by = 믹스: 마지막 날
+call-use-by = 마지막 날
+ask-use-by-state = 봉지가 열려 있습니까, 아직 닫혀 있습니까?
+ask-use-by-opened = 며칠 전에 열었습니까? 오늘은 영입니다.
+ask-use-by-frozen = 그 뒤로 온전히 며칠을 냉동실에 있었습니까? 넣은 날과 꺼낸 날은 세지 않습니다.
+ask-use-by-printed = 제조사의 기한이 찍혀 있습니까?
+ask-use-by-when = 그 날짜가 아직 남았습니까, 이미 지났습니까? 오늘이면 아직 남은 것입니다.
+ask-use-by-date = 그 날짜까지, 또는 그 날짜부터 며칠입니까? 오늘은 영입니다.
+pick-opened = 열려 있어요
+pick-sealed = 아직 닫혀 있어요
+pick-nobody-wrote = 언제 열었는지 몰라요
+pick-date-printed = 날짜가 있어요
+pick-no-date = 찍힌 것이 없어요
+pick-still-to-come = 아직 남았어요
+pick-already-over = 이미 지났어요
+use-by-last-day = 마지막 날은 { $day }입니다. 오늘을 넣어 남은 날: { $left }.
+use-by-then-away = 그날이 지나면 버리세요.
+use-by-kept-cold = { $most } 이하로 보관한 믹스에만 맞습니다.
+use-by-throw-away = 이 봉지는 쓰지 말고 버리세요.
+use-by-frozen-too-long = { $opened }일 전에 열었다면 온전히 { $frozen }일을 얼려 둘 수 없습니다. 날수를 다시 말하세요.
+bar-too-warm = 너무 따뜻하게 두었거나, 몇 도였는지 아무도 모릅니다.
+bar-undated = 언제 열었는지, 언제까지인지 아무도 적지 않았습니다.
+bar-wrongly-dated = 날짜가 맞지 않습니다.
+bar-frozen = 얼어 있습니다. 먼저 녹이세요.
+bar-days-are-up = 열어 둘 수 있는 날이 다 지났습니다.
+bar-makers-date-passed = 제조사의 기한이 지났습니다.
+bar-mark-passed = 표시된 마지막 날이 지났습니다.
+
+reckon-pour-next = 믹스: 다음에 부을 봉지
+call-pour-next = 다음 봉지
+ask-pour-next-state = 봉지 { $place }: 열려 있습니까, 아직 닫혀 있습니까?
+ask-pour-next-opened = 봉지 { $place }: 며칠 전에 열었습니까? 오늘은 영입니다.
+ask-pour-next-printed = 봉지 { $place }: 제조사의 기한이 찍혀 있습니까?
+ask-pour-next-when = 봉지 { $place }: 그 날짜가 아직 남았습니까, 이미 지났습니까? 오늘이면 아직 남은 것입니다.
+ask-pour-next-date = 봉지 { $place }: 그 날짜까지, 또는 그 날짜부터 며칠입니까? 오늘은 영입니다.
+ask-pour-next-another = 봉지 { $place }: 적었습니다. 봉지가 더 있습니까?
+pick-another = 하나 더 있어요
+pick-no-more = 그게 다예요
+pour-first = 다음은 봉지 { $bag }을 부으세요. 마지막 날은 { $day }입니다.
+pour-then = 그다음은 봉지 { $bag }입니다. 마지막 날은 { $day }입니다.
+pour-not = 봉지 { $bag }은 쓰지 마세요.
+pour-none = 부을 수 있는 봉지가 없습니다.
+
+reckon-heat-treatment = 가열: 팔아도 되는가
+call-heat-treatment = 가열 처리
+ask-heat-treatment-coldest = 뜨겁게 유지하는 동안 믹스의 가장 찬 곳은 몇 도였습니까?
+ask-heat-treatment-minutes = 몇 분 동안 유지했습니까?
+ask-heat-treatment-ended = 몇 시간 전에 끝났습니까?
+ask-heat-treatment-strip = 기계를 모두 분해해서 씻고 소독한 것이 며칠 전입니까?
+heat-allowed = 기계를 써도 됩니다. 더 하지 않으면 { $left } 뒤에 잠깁니다.
+heat-locked = 판매가 잠겼습니다.
+heat-only-this-pair = 규정에 있는 조합만 됩니다. 모든 곳이 { $hot } 이상으로 끊김 없이 { $time }입니다.
+heat-lapse-no-heat = 가열 기록이 없습니다.
+heat-lapse-heat-failed = 가열이 모자랐습니다. 가장 찬 곳이 { $coldest }로 { $minutes }이었습니다.
+heat-lapse-heat-overdue = 마지막 가열이 끝난 지 하루가 넘었습니다. 지금 가열하세요.
+heat-lapse-no-strip = 모두 분해한 기록이 없습니다.
+heat-lapse-strip-overdue = { $days }일이 넘도록 기계를 분해하지 않았습니다. 분해해서 씻고 소독하세요.
+
+reckon-plate-count = 검사실: 평판 균수
+call-plate-count = 평판 세기
+ask-plate-count-rule = 어느 규칙입니까? 미국 규칙입니까, 국제 규격입니까?
+ask-plate-count-exponent = 평판 { $place }: 십 배 희석이 몇 번째입니까? 백 배는 번호 이, 희석하지 않으면 번호 영입니다.
+ask-plate-count-kind = 평판 { $place }: 셀 수 있었습니까?
+ask-plate-count-colonies = 평판 { $place }: 집락이 몇 개입니까?
+ask-plate-count-more = 평판 { $place }: 적었습니다. 평판이 더 있습니까?
+pick-fda-rule = 미국 규칙
+pick-iso-rule = 국제 규격
+pick-counted = 세었습니다
+pick-too-full = 너무 많아요
+pick-overgrown = 번져서 자랐어요
+pick-spoiled-plate = 검사실 사고
+pick-another-plate = 하나 더 있어요
+plate-exact = 그램당 집락 { $amount }개입니다.
+plate-estimated = 그램당 집락 { $amount }개로 추정됩니다.
+plate-less-than = 그램당 집락 { $amount }개 미만입니다.
+plate-more-than = 그램당 집락 { $amount }개를 넘습니다.
+plate-spreaders = 모든 평판에 균이 너무 번져서 셀 수 없습니다. 다시 검사하세요.
+plate-laboratory-accident = 쓸 수 있는 평판이 없습니다. 다시 검사하세요.
+plate-why-out-of-range = 집락이 { $least }개에서 { $most }개 밖인 평판은 뺐습니다.
+plate-why-other-dilution = 이어진 처음 두 희석이 아닌 평판은 뺐습니다.
+plate-why-spreader = 사분의 일 넘게 번진 평판은 뺐습니다.
+plate-why-accident = 사고가 난 평판은 뺐습니다.
+plate-why-all-low = 모든 평판의 집락이 { $least }개보다 적습니다.
+plate-why-no-colonies = 집락이 있는 평판이 없습니다.
+plate-why-all-high = 모든 평판의 집락이 { $most }개보다 많습니다.
+plate-why-none-in-range = 집락이 { $least }개에서 { $most }개인 평판이 없습니다.
+plate-why-no-number = 가장 많은 평판을 셀 수 없었습니다.
+plate-why-present = 집락이 있지만 추정하기에는 너무 적습니다.
+
+reckon-mpn = 검사실: 최확수
+call-mpn = 시험관 셋
+ask-mpn-tenth = 십분의 일 그램 시험관 셋 가운데 양성이 몇 개입니까?
+ask-mpn-hundredth = 백분의 일 그램 시험관 셋 가운데 양성이 몇 개입니까?
+ask-mpn-thousandth = 천분의 일 그램 시험관 셋 가운데 양성이 몇 개입니까?
+mpn-exact = 최확수는 그램당 { $amount }입니다.
+mpn-less-than = 최확수는 그램당 { $amount } 미만입니다.
+mpn-more-than = 최확수는 그램당 { $amount }을 넘습니다.
+mpn-limits = 95 퍼센트 신뢰로 { $low }에서 { $high } 사이입니다.
+mpn-limit-below = 95 퍼센트 신뢰로 { $low } 이상입니다.
+mpn-improbable = 이런 시험관은 매우 드뭅니다. 실수가 있었는지 보고 다시 검사하세요.
+
+reckon-lot = 검사실: 한 묶음의 시료
+call-lot = 시료 검사
+ask-lot-plan = 어느 시료 계획입니까?
+ask-lot-count = 시료 { $place }: 그램당 집락이 몇 개입니까?
+ask-lot-found = 시료 { $place }: 나왔습니까?
+pick-eu-ice-cream-enterobacteriaceae = 장내 세균
+pick-eu-listeria-shelf-life = 매장의 리스테리아
+pick-eu-listeria-at-producer = 판매 전 균 검사
+pick-eu-ice-cream-salmonella = 살모넬라 검사
+pick-found = 나왔어요
+pick-not-found = 하나도 없어요
+lot-satisfactory = 이 묶음은 만족스럽습니다.
+lot-acceptable = 이 묶음은 받아들일 수 있습니다. 위생을 살피세요.
+lot-unsatisfactory = 이 묶음은 불합격입니다. 관리자를 부르세요.
+lot-unknown = 이 시료로는 알 수 없습니다. 다시 검사하세요.
+lot-above = { $limit }을 넘은 시료: { $of } 가운데 { $above }. 많아야 { $may }까지 됩니다.
+lot-above-top = { $limit }을 넘은 시료: { $above }. 하나도 없어야 합니다.
+lot-presence = 시료 { $of } 가운데 { $found }에서 나왔습니다. 하나도 없어야 합니다.
+
+reckon-authority = 검사실: 당국의 조치
+call-authority = 당국의 조치
+ask-authority-who = 누구의 한계입니까?
+ask-authority-test = 어느 검사입니까?
+ask-authority-product = 무엇의 시료입니까?
+ask-authority-results = 서로 다른 날의 마지막 결과가 몇 번입니까? 많아야 다섯 번입니다.
+ask-authority-result = 결과 { $place }, 오래된 것부터: 집락이 몇 개입니까?
+pick-usda = 미국 농무부
+pick-iowa = 아이오와
+pick-maryland = 메릴랜드
+pick-north-carolina = 노스캐롤라이나
+pick-kansas = 캔자스
+pick-connecticut = 코네티컷
+pick-houston = 휴스턴
+pick-california-frozen-yogurt = 캘리포니아
+pick-grade-a-milk = 우유 조례
+pick-total-count = 총 균수
+pick-coliform = 대장균
+pick-enterobacteriaceae = 장내 세균
+pick-listeria-monocytogenes = 리스테리아
+pick-salmonella = 살모넬라
+pick-yeast = 효모
+pick-mold = 곰팡이
+pick-plain = 기본 아이스크림
+pick-bulky = 과일이나 초콜릿
+pick-sherbet = 셔벗
+pick-frozen-yogurt = 얼린 요구르트
+pick-mix = 얼리기 전 믹스
+pick-milk = 우유
+authority-clear = 이상 없음: 마지막 { $of }번 가운데 { $over }번이 한계를 넘었습니다.
+authority-notice = 통지: 마지막 { $of }번 가운데 { $over }번이 한계를 넘었습니다. 통지 뒤 3일에서 21일 사이에 시료를 다시 뜨세요.
+authority-action = 조치: 마지막 { $of }번 가운데 { $over }번이 한계를 넘었습니다. 당국이 판매를 막을 수 있습니다.
+authority-each-clear = 마지막 결과는 한계 안입니다.
+authority-each-action = 조치: 마지막 결과가 한계를 넘었습니다. 한 번도 넘으면 안 됩니다.
+authority-average-kept = 마지막 네 결과의 로그 평균은 한계 안입니다.
+authority-average-over = 조치: 마지막 네 결과의 로그 평균이 한계를 넘었습니다.
+authority-limit-g = 한계는 그램당 { $limit }입니다.
+authority-limit-ml = 한계는 밀리리터당 { $limit }입니다.
+authority-cleared-by = 한계 안의 결과가 잇달아 필요한 날: { $days }.
+authority-rule-not-stated = 이 당국은 잇단 결과에 대한 규칙을 밝히지 않습니다. 마지막 넷 중 둘, 다섯 중 셋으로 판단했습니다.
+
+reckon-trend = 검사실: 이른 경고
+call-trend = 이른 경고
+ask-trend-test = 어느 검사입니까?
+ask-trend-limit = 한계는 그램당 집락 몇 개입니까?
+ask-trend-results = 결과가 몇 번입니까? 적어도 여덟 번입니다.
+ask-trend-result = 결과 { $place }, 오래된 것부터: 집락이 몇 개입니까?
+trend-too-few-results = 추세를 보기에는 결과가 너무 적습니다.
+trend-steady = 결과는 고릅니다.
+trend-shift = 이동 평균이 관리 한계를 넘었습니다.
+trend-rise = 결과가 시간이 갈수록 높아집니다.
+trend-early = 아직 { $limit }을 넘은 결과는 없습니다. 지금 이 통의 세척을 살피세요.
+trend-over = 이미 { $limit }을 넘은 결과가 있습니다.
+trend-no-chart = 관리도를 그리기에는 서로 다른 값이 너무 적습니다.
+trend-even-days = 결과 사이의 시간이 같은 것으로 보았습니다.
+trend-needs-scipy = 추세에는 scipy 라이브러리가 필요한데 설치되어 있지 않습니다. 설치: pip install "brushdown[laboratory]".
+
+## Numbers of the job
+typed-nothing = 입력된 것이 없습니다. 숫자를 입력하세요.
+typed-no-number = “{ $text }” 은(는) 숫자가 아닙니다. 38.5처럼 숫자로 입력하세요.
+typed-fraction = “{ $text }” 에 분수나 위 첨자가 있습니다. 0.5처럼 소수로 입력하세요.
+typed-two-readings = “{ $text }” 은(는) { $first } 또는 { $second } 로 읽을 수 있습니다. { $first } 또는 { $second } 로 입력하세요.
+typed-mixed = “{ $text }” 에 숫자가 둘 이상 있습니다. 한 가지 단위의 숫자 하나로 계산해서 입력하세요.
+typed-no-unit = “{ $text }” 에 단위가 없습니다. 다음 중 하나를 붙이세요: { $units }.
+typed-unknown-unit = “{ $unit }” 은(는) 여기서 모르는 단위입니다. 다음 중 하나를 쓰세요: { $units }.
+typed-ounce = “{ $unit }” 은(는) 무게인데 부피가 필요합니다. 액량 온스는 fl oz로 입력하세요.
+typed-negative = { $number } 은(는) 영보다 작습니다. { $least } 부터 { $most } 까지의 숫자를 입력하세요.
+typed-out-of-range = { $number } 은(는) 맞을 수 없습니다. { $least } 와 { $most } 사이여야 합니다.
+typed-no-time = “{ $text }” 은(는) 시각이 아닙니다. 21:30처럼 입력하세요.
+typed-no-such-time = “{ $text }” 라는 시각은 없습니다. 마지막 시각은 23:59이고, 오전이나 오후를 붙이면 12:59입니다.
+typed-twelve = “{ $text }” 은(는) 자정일 수도 정오일 수도 있습니다. { $first } 또는 { $second } 로 입력하세요.
+typed-half-of-day = “{ $text }” 은(는) 오전일 수도 오후일 수도 있습니다. { $first } 또는 { $second } 로 입력하세요.
+
+## Push-to-talk
+ear-press-to-talk = 듣지 않습니다: { $key } 키를 누르고 말하세요
+ear-pressed = 듣고 있습니다. 그만하려면 { $key } 키를 누르세요
+
+refused-press-for-hold = 직접 가르친 말로는 안전 확인에 답할 수 없습니다. 화면에서 누르세요.
+
+## Voice test
+voice-test-begin = 2분쯤 걸립니다. 일할 때처럼 입고, 일하는 자리에 서고, 기계는 켜 두세요.
+voice-test-speak = 1. 안내기에 말하듯이 { $seconds }초 동안 말하세요. 지금 시작하세요.
+voice-test-level = 목소리: { $rms } dB, 최고 { $peak } dB (최대 기준).
+voice-test-silent = 2. { $seconds }초 동안 조용히 하세요. 지금 시작하세요.
+voice-test-noise = { $n ->
+    [0] 주변: { $rms } dB. 소음을 말로 듣지 않았습니다.
+   *[other] 주변: { $rms } dB. 소음을 말로 { $n }번 들었습니다.
+}
+voice-test-say = 3. 화면에 나오는 말을 하나씩 하세요.
+voice-test-right = 알아들음
+voice-test-wrong = “{ $text }” 로 들음
+voice-test-rejected = 알아듣지 못함
+voice-test-nothing = 아무 소리도 듣지 못함
+voice-test-count = { $said }개 가운데 { $right }개를 알아듣고, { $rejected }개는 알아듣지 못하고, { $wrong }개는 다른 말로 들었습니다.
+voice-test-above = 목소리가 주변보다 { $decibels } dB 컸습니다.
+voice-test-no-ear = { $why }
+voice-test-good = 이 자리에서는 말로 일할 수 있습니다.
+voice-test-bad = 이 자리에서는 말로 일하기 어렵습니다.
+
+spot-nothing-heard = 말소리를 듣지 못했습니다. 마이크가 맞는지, 켜져 있는지, 소리 크기가 맞는지 보세요.
+spot-no-ear = 이 언어를 들을 수 없습니다. 화면을 눌러 일하거나, 음성 모델을 더하거나, 직접 말을 가르치세요: kiosk voice teach.
+spot-too-loud = 마이크 소리가 너무 커서 큰 소리가 잘립니다. 마이크를 줄이세요.
+spot-too-faint = 목소리가 너무 작게 들어옵니다. 마이크를 입에 더 가까이 하거나 소리를 키우세요.
+spot-nearer = 마이크를 입에 더 가까이 하세요. 입 옆으로 손가락 두 개 거리가 가장 좋습니다.
+spot-other-place = 여기는 시끄럽습니다. 다른 자리에서 하거나, 일하는 동안 기계와 음악을 끄세요.
+spot-push-to-talk = 계속 시끄러우면 눌러서 말하기를 쓰세요: site.toml의 [hearing] 아래에 push_to_talk = true.
+spot-wrong-heard = 한 말을 다른 말로 들었습니다. 네라고 말하기 전에 화면에서 들은 말을 읽으세요.
+spot-own-words = 소음 때문이 아닙니다. 느리게 말하지 말고 평소처럼 말하거나, 직접 말을 가르치세요: kiosk voice teach.
+spot-touch = 그때까지는 화면을 눌러 일하세요. 모든 단계를 화면에서 할 수 있습니다.
+
+## Own words
+teach-begin = 조용한 곳에서 직접 쓰는 말을 가르치세요. 말마다 세 번 말합니다. 소리의 모양만 숫자로 남기고 녹음은 남기지 않습니다.
+teach-word = “{ $word }” 대신 쓸 말:
+teach-too-short = 너무 짧았습니다. 다시 말하세요.
+teach-too-long = 너무 길었습니다. 짧은 말로 하세요.
+teach-too-loud = 너무 커서 소리가 잘렸습니다. 마이크를 멀리 하세요.
+teach-too-faint = 너무 작았습니다. 마이크를 가까이 하세요.
+teach-too-noisy = 여기는 너무 시끄럽습니다. 조용한 곳에서 가르치세요.
+teach-unlike = 앞의 것과 다르게 들렸습니다. 매번 똑같이 말하세요.
+teach-like-another = 가르친 다른 말과 비슷합니다. 다른 말을 고르세요.
+teach-nothing-heard = 아무 소리도 듣지 못했습니다.
+teach-given-up = “{ $word }” 을(를) 가르치지 못해서 아무것도 남기지 않았습니다. 더 긴 말이나 더 조용한 곳에서 처음부터 다시 하세요.
+teach-tried = 표본 { $said }개 가운데 { $right }개를 나머지 표본으로 알아들었을 것입니다.
+teach-kept = 가르친 말은 { $file } 에 있습니다. 개인 정보이니 쓰지 않게 되면 --forget 으로 지우세요.
+teach-holds = 안전 확인에는 이 말로 답할 수 없습니다. 문장을 모두 말하거나 누르세요.
+teach-forgotten = { $worker } 님이 가르친 말을 지웠습니다.
+teach-nothing-kept = { $worker } 님이 가르친 말이 없습니다.

@@ -27,7 +27,13 @@ class Utterance:
     ended_at: float
     """Monotonic seconds: the end of the last frame that held speech."""
     decided_at: float
-    """Monotonic seconds: when the gate had waited long enough to let it go."""
+    """Monotonic seconds: when the gate let it go, or gave it out to be decoded early."""
+    began_at: float
+    """Monotonic seconds: the start of the first frame that surely held speech."""
+    speech_rms: float = 0.0
+    """Root mean square of the frames that held speech; 0 when it is not known."""
+    noise_rms: float = 0.0
+    """The same of the room before them; 0 when it is not known."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -26,8 +26,13 @@ SILENCE_S: Final = 0.4
 is felt by the worker at every answer."""
 PRE_ROLL_S: Final = 0.32
 """Kept from before the gate opened: the detector is sure only after a soft first consonant."""
+FIRST_SILENCE_S: Final = 0.1
+"""A silence after which it is worth while to decode what was said so far: most often it was all.
+With 0.16 s as many are understood, and the answer comes two frames later."""
 POST_ROLL_S: Final = 0.2
 """Kept after the last speech frame; the rest of the wait is silence no ear needs."""
+NOISE_MEMORY_S: Final = 1.0
+"""Time constant of the running estimate of the room's noise."""
 LONGEST_S: Final = 8.0
 """No phrase takes so long. What is longer is talk: it is let go at this length, and the gate stays
 shut until the talk ends, so that no fragment of a conversation comes out as an answer."""
@@ -55,7 +60,10 @@ class Gate:
         self._before: deque[NDArray[np.float32]] = deque(maxlen=_frames_of(PRE_ROLL_S))
         self._inside: list[NDArray[np.float32]] = []
         self._silent = 0
+        self._began = 0
         self._overlong = False
+        self._noise = 0.0
+        self._speech: list[float] = []
         self.speaking = False
         """Whether the gate is open: somebody is talking."""
 
@@ -63,6 +71,23 @@ class Gate:
     def now(self) -> float:
         """Monotonic seconds at the end of the last frame fed."""
         return self._started_at + self._frames * FRAME_S
+
+    @property
+    def silent_s(self) -> float:
+        """Seconds since the last frame of speech; 0 while the gate is shut."""
+        return self._silent * FRAME_S if self.speaking else 0.0
+
+    @property
+    def pausing(self) -> bool:
+        """True at the one frame with which a silence becomes worth decoding what was said so far.
+
+        Never for what is too long to be a phrase.
+        """
+        return self.speaking and not self._overlong and self._silent == _frames_of(FIRST_SILENCE_S)
+
+    def so_far(self) -> Utterance:
+        """Return what was said so far, as if it had ended; only while the gate is open."""
+        return self._utterance()
 
     def anchor(self, at: float) -> None:
         """Set the time of the end of the last frame fed; refused while the gate is open.
@@ -83,6 +108,7 @@ class Gate:
             raise ValueError(f"a frame has {FRAME} samples in one row; this one is {frame.shape}")
         self._frames += 1
         probability = self._detector(frame)
+        power = float(np.mean(np.square(frame)))
         if not self.speaking:
             self._before.append(frame)
             if probability >= OPENS_AT:
@@ -90,10 +116,19 @@ class Gate:
                 self._inside = list(self._before)
                 self._before.clear()
                 self._silent = 0
+                self._began = self._frames - 1
+                self._speech = [power]
+            elif probability < STAYS_AT:
+                share = FRAME_S / NOISE_MEMORY_S if self._noise else 1.0
+                self._noise += share * (power - self._noise)
             return None
         if not self._overlong:
             self._inside.append(frame)
-        self._silent = 0 if probability >= STAYS_AT else self._silent + 1
+        if probability >= STAYS_AT:
+            self._silent = 0
+            self._speech.append(power)
+        else:
+            self._silent += 1
         if self._silent >= _frames_of(SILENCE_S):
             return self._close()
         if not self._overlong and len(self._inside) >= _frames_of(LONGEST_S):
@@ -120,6 +155,7 @@ class Gate:
         self.speaking = False
         self._overlong = False
         self._inside = []
+        self._speech = []
         self._silent = 0
         if self._silero is not None:
             self._silero.reset()
@@ -131,6 +167,9 @@ class Gate:
             samples=np.concatenate(kept),
             ended_at=self.now - self._silent * FRAME_S,
             decided_at=self.now,
+            began_at=self._started_at + self._began * FRAME_S,
+            speech_rms=float(np.sqrt(np.mean(self._speech))),
+            noise_rms=float(np.sqrt(self._noise)),
         )
 
 

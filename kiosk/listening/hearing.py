@@ -6,9 +6,9 @@ import threading
 from collections.abc import Callable, Iterable
 from pathlib import Path
 
-from kiosk.listening.ear import Ear, Heard
+from kiosk.listening.ear import Heard
+from kiosk.listening.ear_for import open_ear_for
 from kiosk.listening.listener import Listener
-from kiosk.listening.models import Missing, open_ear
 from kiosk.listening.sources import Source
 
 
@@ -26,43 +26,46 @@ class MicrophoneHearing:
         self.notice = ""
         self._home = home
         self._on_changed = on_changed
-        self._language = ""
+        self._speaker = ("", "")
         self._lock = threading.Lock()
         self._listener = Listener(source, None, on_heard, self._trouble)
 
     def allow(self, phrases: Iterable[str]) -> None:
-        """Hear these phrases and no others."""
+        """Hear these phrases and no others; a mapping tells which of them mean the same."""
         self._listener.allow(phrases)
 
     def deafen(self) -> None:
         """Hear nothing: the kiosk speaks."""
         self._listener.deafen()
 
-    def undeafen(self) -> None:
-        """Hear again."""
-        self._listener.undeafen()
+    def undeafen(self, *, at_once: bool = False) -> None:
+        """Hear again; at once when nothing was said that may still hang in the room."""
+        if at_once:
+            self._listener.undeafen(0.0)
+        else:
+            self._listener.undeafen()
 
-    def speak(self, language: str) -> None:
-        """Listen in a language; its ear is loaded in the background."""
+    def speak(self, language: str, worker: str = "") -> None:
+        """Listen in a language, and to a worker's own words; loaded in the background."""
+        speaker = (language, worker)
         with self._lock:
-            if language == self._language:
+            if speaker == self._speaker:
                 return
-            self._language = language
+            self._speaker = speaker
         self._listener.swap_ear(None)
-        threading.Thread(target=self._load, args=(language,), name="load-ear", daemon=True).start()
+        threading.Thread(target=self._load, args=speaker, name="load-ear", daemon=True).start()
 
     def stop(self) -> None:
         """Give the microphone back."""
         self._listener.stop()
 
-    def _load(self, language: str) -> None:
-        found: Ear | Missing = open_ear(language, self._home)
+    def _load(self, language: str, worker: str) -> None:
+        found = open_ear_for(language, worker, self._home)
         with self._lock:
-            if language != self._language:
+            if (language, worker) != self._speaker:
                 return
-            self.notice = found.mend if isinstance(found, Missing) else ""
-        if not isinstance(found, Missing):
-            self._listener.swap_ear(found)
+            self.notice = found.notice
+        self._listener.swap_ear(found.ear)
         self._on_changed()
 
     def _trouble(self, reason: str) -> None:

@@ -1,30 +1,50 @@
-"""A source, the gate and an ear in one thread: sound goes in, what was heard comes out."""
+"""A source, the gate and an ear: sound goes in, what was heard comes out."""
 
 from __future__ import annotations
 
 import threading
 import time
 from collections.abc import Callable, Iterable, Iterator, Sequence
+from concurrent.futures import Future, ThreadPoolExecutor
+from typing import Final
 
 import numpy as np
 from numpy.typing import NDArray
 
 from kiosk.listening.ear import Ear, Heard, Utterance
-from kiosk.listening.endpoint import FRAME_S, Gate
+from kiosk.listening.endpoint import FIRST_SILENCE_S, FRAME_S, Gate
 from kiosk.listening.sources import Source
+from kiosk.listening.turn import Meanings, Turn, meanings_of
 
-TAIL_S = 0.3
+TAIL_S: Final = 0.3
 """Deafness after the kiosk has spoken: its last syllable is still in the room and the buffers."""
+FIRST_MOMENT_S: Final = 0.5
+"""Nobody takes in a question and answers it so soon: what began before this was meant for another
+question, or for somebody else."""
 
 
 def hear_frames(
-    frames: Iterable[NDArray[np.float32]], ear: Ear, allowed: Sequence[str]
+    frames: Iterable[NDArray[np.float32]], ear: Ear, allowed: Iterable[str]
 ) -> list[Heard]:
-    """Return what an ear makes of each utterance in a finite stream of 512-sample frames."""
-    gate = Gate()
-    found = [ear.hear(one, allowed) for frame in frames if (one := gate.feed(frame)) is not None]
-    last = gate.flush()
-    return found if last is None else [*found, ear.hear(last, allowed)]
+    """Return what an ear makes of each utterance in a finite stream of 512-sample frames.
+
+    An answer acts as soon as it would with a decoder that takes no time.
+    """
+    meanings = meanings_of(allowed)
+
+    def begin(utterance: Utterance) -> Future[Heard]:
+        begun: Future[Heard] = Future()
+        begun.set_result(ear.hear(utterance, tuple(meanings)))
+        return begun
+
+    turn = Turn(Gate(), begin, lambda: meanings)
+    found = [one for frame in frames if (one := turn.feed(frame)) is not None]
+    last = turn.flush()
+    return [heard for _, heard in (found if last is None else [*found, last])]
+
+
+class EarFailed(Exception):
+    """An ear broke on an utterance; the listening goes on."""
 
 
 class Listener:
@@ -44,17 +64,23 @@ class Listener:
         self._on_heard = on_heard
         self._on_trouble = on_trouble
         self._clock = clock
-        self._allowed: tuple[str, ...] = ()
-        self._deaf_until = 0.0
+        self._meanings: Meanings = {}
+        self._asked_at = float("-inf")
+        self._deaf_until = float("-inf")
         self._stopping = False
         self._lock = threading.Lock()
+        self._decoder = ThreadPoolExecutor(1, thread_name_prefix="decoder")
         self._thread = threading.Thread(target=self._listen, name="listener", daemon=True)
         self._thread.start()
 
     def allow(self, phrases: Iterable[str]) -> None:
-        """Hear these phrases from now on, and no others."""
+        """Hear these phrases from now on, and no others: a question is asked.
+
+        With a mapping, phrases of one meaning are not taken for different answers.
+        """
         with self._lock:
-            self._allowed = tuple(phrases)
+            self._meanings = meanings_of(phrases)
+            self._asked_at = self._clock()
 
     def deafen(self) -> None:
         """Hear nothing until told otherwise."""
@@ -77,52 +103,76 @@ class Listener:
         self._source.close()
         if self._thread is not threading.current_thread():
             self._thread.join(timeout=2.0)
-
-    def _deaf(self) -> bool:
-        with self._lock:
-            return self._ear is None or self._clock() < self._deaf_until
+        self._decoder.shutdown(wait=False, cancel_futures=True)
 
     def _listen(self) -> None:
         try:
             self._drain(self._source.frames())
         except Exception as error:  # noqa: BLE001 (whatever ends the ear must reach the screen)
-            self._on_trouble(f"the ear stopped: {error}")
+            if not self._stopping:
+                self._on_trouble(f"the ear stopped: {error}")
         else:
             if not self._stopping:
                 self._on_trouble("the sound has ended: is the microphone still plugged in?")
 
     def _drain(self, frames: Iterator[NDArray[np.float32]]) -> None:
-        gate = Gate(self._clock())
+        turn = Turn(Gate(self._clock()), self._begin, self._what_may_be_heard)
+        was_deaf = False
         for frame in frames:
-            if self._deaf():
-                gate.reset()
-                gate.skip()
+            with self._lock:
+                nothing_hears = self._ear is None or self._deaf_until == float("inf")
+                deaf = self._clock() < self._deaf_until
+            if nothing_hears:
+                turn.reset()
+                turn.gate.skip()
                 continue
+            if was_deaf and not deaf and turn.gate.silent_s >= FIRST_SILENCE_S:
+                turn.reset()
+            was_deaf = deaf
             if self._source.live:
                 # This frame was spoken before those that pile up behind it while the ear decodes.
-                gate.anchor(self._clock() - (self._source.waiting() + 1) * FRAME_S)
-            utterance = gate.feed(frame)
-            if utterance is not None:
-                self._take(utterance)
-        last = gate.flush()
-        if last is not None:
-            self._take(last)
+                turn.gate.anchor(self._clock() - (self._source.waiting() + 1) * FRAME_S)
+            self._tell(turn.feed, frame)
+        self._tell(turn.flush)
 
-    def _take(self, utterance: Utterance) -> None:
-        """Hear one utterance; drop the answer if the question has changed in the meantime.
+    def _what_may_be_heard(self) -> Meanings:
+        with self._lock:
+            return self._meanings
+
+    def _begin(self, utterance: Utterance) -> Future[Heard] | None:
+        """Begin to decode in the decoder's thread.
 
         With nothing allowed nothing is decoded: talk beside an idle kiosk is nobody's business.
         """
         with self._lock:
-            ear, allowed = self._ear, self._allowed
-        if ear is None or not allowed:
-            return
-        try:
-            heard = ear.hear(utterance, allowed)
-        except Exception as error:  # noqa: BLE001 (one bad utterance must not end the listening)
-            self._on_trouble(f"the ear {ear.name} failed on an utterance: {error}")
-            return
+            ear, allowed = self._ear, tuple(self._meanings)
+        if ear is None or not allowed or self._too_early(utterance):
+            return None
+        return self._decoder.submit(_heard_by, ear, utterance, allowed)
+
+    def _too_early(self, utterance: Utterance) -> bool:
+        """Tell whether the speech began before this question could be answered."""
         with self._lock:
-            stale = allowed != self._allowed or self._clock() < self._deaf_until
-        if not stale:
-            self._on_heard(heard)
+            opened_at = max(self._asked_at + FIRST_MOMENT_S, self._deaf_until)
+        return utterance.began_at < opened_at
+
+    def _tell(
+        self,
+        heard_of: Callable[..., tuple[Utterance, Heard] | None],
+        *frame: NDArray[np.float32],
+    ) -> None:
+        """Tell what was heard, unless the question has changed while it was said or decoded."""
+        try:
+            found = heard_of(*frame)
+        except EarFailed as error:
+            self._on_trouble(str(error))
+            return
+        if found is not None and not self._too_early(found[0]):
+            self._on_heard(found[1])
+
+
+def _heard_by(ear: Ear, utterance: Utterance, allowed: Sequence[str]) -> Heard:
+    try:
+        return ear.hear(utterance, allowed)
+    except Exception as error:
+        raise EarFailed(f"the ear {ear.name} failed on an utterance: {error}") from error

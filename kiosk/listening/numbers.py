@@ -18,6 +18,24 @@ UNIT_WORDS: Final[Mapping[str, Mapping[str, str]]] = MappingProxyType(
 )
 """How a unit is said after a number; English as its ear spells it."""
 
+ONE_OF: Final[Mapping[str, Mapping[str, str]]] = MappingProxyType(
+    {
+        "en": {
+            "L": "one liter",
+            "°C": "one degree",
+            "°F": "one degree",
+            "mg/L": "one part per million",
+        },
+        "es": {
+            "L": "un litro",
+            "°C": "un grado",
+            "°F": "un grado",
+            "mg/L": "una parte por millón",
+        },
+    }
+)
+"""How one of a unit is said, where that differs."""
+
 _WRONG_DECIMALS: Final = frozenset({"vi"})
 """Languages whose decimals num2words gets wrong."""
 
@@ -48,7 +66,10 @@ def spoken(values: Iterable[Decimal], language: str, unit: str = "") -> dict[str
 def _plain(value: Decimal, language: str, unit: str) -> list[str]:
     bare = _said(value, language)
     unit_word = UNIT_WORDS.get(language, {}).get(unit)
-    return [bare] if unit_word is None else [f"{bare} {unit_word}", bare]
+    if unit_word is None:
+        return [bare]
+    one = ONE_OF.get(language, {}).get(unit) if value == 1 else None
+    return [one or f"{bare} {unit_word}", bare]
 
 
 def _korean(value: Decimal, unit: str) -> list[str]:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-import time
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
@@ -14,21 +13,11 @@ from numpy.typing import NDArray
 from vosk import KaldiRecognizer, Model, SetLogLevel
 
 from kiosk.listening.decoys import DECOYS, PHRASE_WEIGHT
-from kiosk.listening.ear import (
-    DOUBTFUL,
-    NOT_ALLOWED,
-    NOTHING,
-    RATE,
-    TOO_SHORT,
-    Heard,
-    Utterance,
-)
+from kiosk.listening.ear import RATE, Utterance
+from kiosk.listening.list_ear import ListEar, Reading
 from kiosk.listening.pieces import pieces, squeezed
+from kiosk.listening.thresholds import THRESHOLDS
 
-SHORTEST_S: Final = 0.25
-LEAST_CONFIDENCE: Final = 0.7
-LEAST_WORD_S: Final = 0.05
-"""Shorter than the shortest piece of a word that was rightly heard ('에' of '아니에요')."""
 LEAD_IN_S: Final = 0.3
 """Silence put before and after an utterance. Without it the model puts a syllable ('이') before a
 word that begins at once: 'sip-o' (15) was heard as 'isip-o' (25) from four of five voices."""
@@ -51,7 +40,7 @@ class UnknownWord:
         )
 
 
-class VoskEar:
+class VoskEar(ListEar):
     """An ear that can only answer with allowed phrases; decoys give it something else to say."""
 
     def __init__(
@@ -63,6 +52,7 @@ class VoskEar:
         SetLogLevel(-1)
         self.name = name
         self.language = language
+        self.thresholds = THRESHOLDS["vosk"]
         self._model = Model(str(folder))
         given = DECOYS.get(language, ()) if decoys is None else decoys
         self._decoys = [word for word in given if self._knows(word)]
@@ -84,36 +74,13 @@ class VoskEar:
             if not pieces(word, self._knows)
         ]
 
-    def hear(self, utterance: Utterance, allowed: Sequence[str]) -> Heard:
-        """Return which of `allowed` the whole utterance was; never one that has an unknown word."""
-        begun = time.perf_counter()
-        text, confidence, phrase, why = "", None, None, NOTHING
-        if len(utterance.samples) < SHORTEST_S * RATE:
-            why = TOO_SHORT
-        else:
-            recognizer = self._recognizer_for(tuple(allowed))
-            if recognizer is not None:
-                text, confidence, shortest = read(recognizer, utterance.samples)
-                phrase = self._by_text.get(squeezed(text))
-                if phrase is not None:
-                    why = ""
-                    if (
-                        confidence is None
-                        or confidence < LEAST_CONFIDENCE
-                        or shortest < LEAST_WORD_S
-                    ):
-                        phrase, why = None, DOUBTFUL
-                elif text:
-                    why = NOT_ALLOWED
-        return Heard(
-            text=text,
-            phrase=phrase,
-            confidence=confidence,
-            ear=self.name,
-            why=why,
-            decode_s=time.perf_counter() - begun,
-            ended_at=utterance.ended_at,
-        )
+    def read(self, utterance: Utterance, allowed: Sequence[str]) -> Reading:
+        """Read with the allowed phrases as grammar; never one that has an unknown word."""
+        recognizer = self._recognizer_for(tuple(allowed))
+        if recognizer is None:
+            return Reading("")
+        text, confidence, shortest_s = read(recognizer, utterance.samples)
+        return Reading(text, self._by_text.get(squeezed(text)), confidence, shortest_s)
 
     def _recognizer_for(self, allowed: tuple[str, ...]) -> KaldiRecognizer | None:
         """Return the recogniser for this list, or None when no phrase of it can be heard."""

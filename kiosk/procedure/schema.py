@@ -16,7 +16,7 @@ from typing import Any
 from pydantic import TypeAdapter
 from pydantic.json_schema import GenerateJsonSchema, JsonSchemaValue
 
-from kiosk.procedure import model
+from kiosk.procedure import model, review_rules
 from kiosk.shipped import shipped
 from kiosk.trade import authorities, sampling_plan, solution_table
 
@@ -31,6 +31,8 @@ _RECORDS: dict[str, type] = {
     "limits.schema.json": model.LimitsProfile,
     "common.schema.json": model.Common,
     "authorities.schema.json": authorities.Authorities,
+    "deviations.schema.json": review_rules.DeviationRules,
+    "schedule.schema.json": review_rules.Schedule,
 }
 _FILLED_IN = ("line", "file")
 """Fields that the loader fills in; no file may have them."""
@@ -79,7 +81,7 @@ def _notes() -> Notes:
     found: Notes = {"": {}}
     body = [
         node
-        for module in (model, solution_table, authorities, sampling_plan)
+        for module in (model, review_rules, solution_table, authorities, sampling_plan)
         for node in ast.parse(inspect.getsource(module)).body
     ]
     for place, node in enumerate(body):

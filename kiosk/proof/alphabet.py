@@ -22,6 +22,7 @@ BEFORE_BOOT = c.Instant(-1e9, -1e9, "boot before")
 WORKER, OTHER = "the worker", "another person"
 LANGUAGE, OTHER_LANGUAGE = "en", "es"
 
+_OWN_WORDS = c.Evidence(c.Channel.VOICE, ear=c.OWN_WORDS)
 _VOICE, _TOUCH = c.Evidence(c.Channel.VOICE), c.Evidence(c.Channel.TOUCH)
 _KIOSK = c.Evidence(c.Channel.KIOSK)
 
@@ -56,6 +57,8 @@ class Alphabet:
             yield from _moves(c.Confirm(), "says this is done", by)
             yield from _moves(c.GivePhrase(), "gives the phrase of the hold", by)
             yield from _moves(c.Yes(), "says yes", by)
+        yield from _moves(c.GivePhrase(), "gives the phrase in words of their own", _OWN_WORDS)
+        yield from _moves(c.Yes(), "says yes in a word of their own", _OWN_WORDS)
         yield from _moves(c.No(), "says no")
         for finding in c.Finding:
             yield from _moves(c.Inspected(finding), f"finds the part {finding}")

@@ -7,7 +7,7 @@ from types import MappingProxyType
 from typing import Any
 
 from kiosk.engine import events as e
-from kiosk.engine.commands import Channel
+from kiosk.engine.commands import OWN_WORDS, Channel
 from kiosk.procedure.plan import Hold, Plan, Step, Wait
 from kiosk.proof.account import HELD, IDLE, NONE, OVER, RUNNING, Account, Violation
 from kiosk.proof.answers import Told, wrong_answer
@@ -127,11 +127,19 @@ class Hearing:
         self.told, self.told_at, self.reading, self.looked = (), None, "", False
         self._must_be_in_force(self._present)
 
+    def _carries_a_hold(self, step: str) -> None:
+        by = self.event.by
+        if by.channel is Channel.VOICE and by.ear == OWN_WORDS:
+            what = f"the hold '{step}' was answered by nothing but the sound of a worker's own word"
+            self.broken("own-words", what)
+
     def _phrase(self, fact: e.PhraseGiven) -> None:
+        self._carries_a_hold(fact.step)
         if self._answers(fact.step):
             self.told, self.told_at = ("phrase",), self.event.at
 
     def _agreed(self, fact: e.ReadBackAgreed) -> None:
+        self._carries_a_hold(fact.step)
         if self._answers(fact.step):
             if not self.told or self.told_at == self.event.at:
                 self.broken("two-answers", f"'{fact.step}' was agreed to in the act that gave it")
@@ -162,8 +170,10 @@ class Hearing:
         step = self._present
         if (tuple(fact.establishes), tuple(fact.ends)) != (step.establishes, step.ends):
             self.broken("as-planned", f"'{step.id}' is journaled with other effects than planned")
-        if isinstance(step.task, Hold) and fact.strength != step.task.strength:
-            self.broken("strength", f"'{step.id}' is journaled as {fact.strength}")
+        if isinstance(step.task, Hold):
+            self._carries_a_hold(step.id)
+            if fact.strength != step.task.strength:
+                self.broken("strength", f"'{step.id}' is journaled as {fact.strength}")
         self._judge_answer(step, fact.answer, fact.unit, fact.witness)
         self.in_force = (self.in_force - frozenset(step.ends)) | frozenset(step.establishes)
         self.owed -= frozenset(step.establishes)
@@ -269,6 +279,7 @@ _RULES: Mapping[type, Callable[[Hearing, Any], None]] = MappingProxyType(
         e.SessionResumed: Hearing._resumed,
         e.HandedOver: Hearing._handed_over,
         e.LanguageChanged: Hearing._nothing,
+        e.WorkedOut: Hearing._nothing,
         e.EndAsked: Hearing._end_asked,
         e.EndWithdrawn: Hearing._end_withdrawn,
         e.SessionAborted: Hearing._aborted,

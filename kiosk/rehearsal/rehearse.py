@@ -15,6 +15,7 @@ from kiosk.listening.ear import Ear, Heard
 from kiosk.listening.grammar import grammar
 from kiosk.listening.listener import hear_frames
 from kiosk.listening.sources import WaveFile
+from kiosk.listening.turn import Meanings, meanings_of
 from kiosk.procedure.site import Person, Site
 from kiosk.rehearsal.speaker import RenderedVoice, WorkerVoice
 from kiosk.rehearsal.worker import answer
@@ -39,19 +40,19 @@ class RehearsalEar:
 
     def __init__(self, ear: Ear | None) -> None:
         self._ear = ear
-        self._allowed: tuple[str, ...] = ()
+        self._allowed: Meanings = {}
 
     def allow(self, phrases: Iterable[str]) -> None:
-        """Hear these phrases and no others."""
-        self._allowed = tuple(phrases)
+        """Hear these phrases and no others; a mapping tells which of them mean the same."""
+        self._allowed = meanings_of(phrases)
 
     def deafen(self) -> None:
         """Nothing is fed while the kiosk speaks."""
 
-    def undeafen(self) -> None:
+    def undeafen(self, *, at_once: bool = False) -> None:
         """Nothing is fed while the kiosk speaks."""
 
-    def speak(self, language: str) -> None:
+    def speak(self, language: str, worker: str = "") -> None:
         """The ear was opened for the language of the rehearsal."""
 
     def listen(self, wave: Path) -> list[Heard]:

@@ -9,8 +9,18 @@ from typing import Final
 from kiosk.engine import commands as c
 from kiosk.engine.prompt import Number
 from kiosk.languages.words import Words
+from kiosk.options import (
+    Agree,
+    AskAgain,
+    Choice,
+    ChooseLanguage,
+    Give,
+    NeverMind,
+    Option,
+    Reckon,
+    Take,
+)
 from kiosk.procedure.plan import Measure, Plan, Step
-from kiosk.walk import Choice, ChooseLanguage, NeverMind, Option
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,7 +95,7 @@ class Face:
 
 
 _PRIMARY: Final = (c.Confirm, c.GivePhrase, c.Yes, c.No, c.Inspected, c.Read, c.NameReason,
-                   c.Resume, c.Speak)  # fmt: skip
+                   c.Resume, c.Speak, Take, Give, Agree)  # fmt: skip
 
 _KEYS: Final[Mapping[type, str]] = {
     c.Confirm: "enter",
@@ -100,11 +110,13 @@ _KEYS: Final[Mapping[type, str]] = {
     c.TakeOutOfService: "o",
     c.End: "e",
     ChooseLanguage: "l",
+    Reckon: "w",
+    AskAgain: "b",
     NeverMind: "escape",
 }
 
-_ORDER: Final = (c.CallProblem, c.TakeOutOfService, c.SayAgain, c.Back, c.Pause, ChooseLanguage,
-                 c.HandOver, c.End, NeverMind, Leave)  # fmt: skip
+_ORDER: Final = (c.CallProblem, c.TakeOutOfService, c.SayAgain, c.Back, AskAgain, c.Pause, Reckon,
+                 ChooseLanguage, c.HandOver, c.End, NeverMind, Leave)  # fmt: skip
 """Secondary targets, the most needed first: a narrow screen shows only the first ones."""
 
 
@@ -119,12 +131,16 @@ def faces(options: Sequence[Option], plan: Plan, step: str, words: Words) -> tup
         key = _KEYS.get(type(choice), "")
         if isinstance(choice, c.HandOver) and not choice.worker:
             key = "h"
+        elif isinstance(choice, Agree):
+            key = "y" if choice.yes else "n"
         elif _listed(choice) and several:
             key = next(numbered, "")
         first = isinstance(choice, _PRIMARY) or _listed(choice)
         label, detail = option.label, option.detail
         if isinstance(choice, c.Read):
             label, detail = number_face(choice, plan.step(step), words)
+        elif isinstance(choice, Give) and not isinstance(choice.answer, str):
+            label = words.number(Number(str(choice.answer)))
         kept = None
         if isinstance(choice, c.GivePhrase):
             detail = words.say("keep-pressed")
@@ -148,11 +164,11 @@ def _listed(choice: object) -> bool:
     """True for an item of a list: it gets a digit for its key."""
     if isinstance(choice, c.HandOver):
         return bool(choice.worker)
-    return isinstance(choice, c.Inspected | c.NameReason | c.Speak)
+    return isinstance(choice, c.Inspected | c.NameReason | c.Speak | Take | Give)
 
 
 def _of_list(choice: object) -> bool:
-    return isinstance(choice, c.NameReason | c.Speak | c.Read | c.Inspected) or (
+    return isinstance(choice, c.NameReason | c.Speak | c.Read | c.Inspected | Take | Give) or (
         isinstance(choice, c.HandOver) and bool(choice.worker)
     )
 

@@ -6,6 +6,7 @@ from typing import Final
 
 from kiosk.engine import commands as c
 from kiosk.engine.state import Mode
+from kiosk.options import Give
 from kiosk.screens.arrangement import LEAST_HEIGHT, most_columns
 from kiosk.screens.faces import Face, Leave, TryAgain, TypeNumber, faces
 from kiosk.walk import Walk
@@ -24,18 +25,16 @@ def offered(walk: Walk, width: int, room: int) -> tuple[Face, ...]:
     if session.state.mode is Mode.IDLE:
         return (Face(TryAgain(), words.say("try-to-begin"), key="enter", primary=True), leave)
     found = list(faces(walk.options(), session.plan, session.state.step, words))
-    if walk.asking:
-        return tuple(found)
-    if session.asks_for_number():
+    if walk.number is not None:
         type_it = Face(TypeNumber(), words.say("type-number"), key="enter", primary=True)
         found = _with_keypad(found, type_it, width, room)
-    if session.state.mode is Mode.HELD and not session.state.ending:
+    if session.state.mode is Mode.HELD and not session.state.ending and not walk.asking:
         found.append(leave)
     return tuple(found)
 
 
 def _with_keypad(found: list[Face], type_it: Face, width: int, room: int) -> list[Face]:
-    numbers = [face for face in found if isinstance(face.choice, c.Read)]
+    numbers = [face for face in found if isinstance(face.choice, c.Read | Give)]
     others = [face for face in found if face not in numbers]
     rows = -(-(len(numbers) + 1) // most_columns(width))
     fits = rows <= min(room // LEAST_HEIGHT - 1, _QUICK_ROWS)

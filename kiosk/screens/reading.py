@@ -8,7 +8,7 @@ from typing import Final
 
 from kiosk.engine.prompt import Number
 from kiosk.languages.words import Words
-from kiosk.procedure.plan import Count, Measure, Step
+from kiosk.reckoning.calculator import NumberWanted
 from kiosk.screens.arrangement import LEAST_HEIGHT, Block, most_columns
 from kiosk.screens.faces import Face, KeypadKey, Less
 
@@ -52,13 +52,9 @@ class Typing:
             return None
 
 
-def typing(step: Step) -> Typing:
-    """Return an empty number for a step that takes a reading or a count."""
-    match step.task:
-        case Measure(least=least):
-            return Typing(fraction=True, below_zero=least < 0)
-        case _:
-            return Typing(fraction=False, below_zero=False)
+def typing(wanted: NumberWanted) -> Typing:
+    """Return an empty number for what is wanted."""
+    return Typing(fraction=not wanted.whole, below_zero=wanted.least < 0)
 
 
 def decimal_mark(words: Words) -> str:
@@ -71,15 +67,9 @@ def shown(now: Typing, words: Words) -> str:
     return now.text.replace(".", decimal_mark(words)) or "_"
 
 
-def quantity_name(step: Step, words: Words) -> str:
-    """Return what the number is of: the name of a part, or the unit in words."""
-    match step.task:
-        case Count(name=name):
-            return words.text(name)
-        case Measure(unit=unit):
-            return words.number(Number("0", unit)).replace("0", "", 1).strip()
-        case _:
-            return ""
+def unit_name(wanted: NumberWanted, words: Words) -> str:
+    """Return the unit in words; '' when there is none."""
+    return words.number(Number("0", wanted.unit)).replace("0", "", 1).strip()
 
 
 def keypad(now: Typing, words: Words, width: int) -> Block:

@@ -17,8 +17,8 @@ class NoHearing:
     def deafen(self) -> None:
         """It is deaf already."""
 
-    def undeafen(self) -> None:
+    def undeafen(self, *, at_once: bool = False) -> None:
         """It stays deaf."""
 
-    def speak(self, language: str) -> None:
+    def speak(self, language: str, worker: str = "") -> None:
         """It understands no language."""

@@ -9,6 +9,7 @@ from rich.cells import cell_len
 from kiosk.languages.words import Words
 from kiosk.listening.ear import DOUBTFUL, NOT_ALLOWED, NOTHING, TOO_SHORT
 from kiosk.procedure.model import Caution
+from kiosk.push_to_talk import PushToTalk
 from kiosk.walk import Walk
 
 _WHY_MESSAGES: Final = {
@@ -27,7 +28,7 @@ def ear_line(walk: Walk) -> str:
     words = walk.words
     if walk.hearing.notice:
         return words.say("ear-off", why=walk.hearing.notice)
-    now = words.say("ear-deaf" if walk.speaking else "ear-hears")
+    now = _now(walk)
     heard = walk.heard
     if heard is None:
         return now
@@ -35,6 +36,16 @@ def ear_line(walk: Walk) -> str:
         return f"{now} · {words.say('heard', text=heard.text)}"
     why = words.say(_WHY_MESSAGES.get(heard.why, "heard-not-allowed"), text=heard.text)
     return f"{now} · {why}"
+
+
+def _now(walk: Walk) -> str:
+    say, hearing = walk.words.say, walk.hearing
+    if walk.speaking:
+        return say("ear-deaf")
+    if not isinstance(hearing, PushToTalk):
+        return say("ear-hears")
+    key = hearing.key.upper() if len(hearing.key) <= 3 else hearing.key.capitalize()
+    return say("ear-pressed" if hearing.open else "ear-press-to-talk", key=key)
 
 
 def voice_line(walk: Walk) -> str:

@@ -13,7 +13,9 @@ from textual.timer import Timer
 from kiosk.engine import commands as c
 from kiosk.engine.state import Mode
 from kiosk.listening.ear import Heard
+from kiosk.procedure.plan import Count
 from kiosk.procedure.site import Person
+from kiosk.push_to_talk import PushToTalk
 from kiosk.screens.arrangement import Block, arrange, more_face, page
 from kiosk.screens.faces import (
     Face,
@@ -32,9 +34,9 @@ from kiosk.screens.reading import (
     RUB_OUT,
     Typing,
     keypad,
-    quantity_name,
     shown,
     typing,
+    unit_name,
 )
 from kiosk.screens.target_screen import TargetScreen
 from kiosk.shop import Shop, TakenUp
@@ -66,8 +68,9 @@ class WalkScreen(TargetScreen):
         self.shop = shop
         self.worker = worker
         self.walk = Walk(
-            found.session, shop.site, shop.clock, voice, hearing, self._post_change, found.caveat
-        )
+            found.session, shop.site, shop.clock, voice, hearing, self._post_change,
+            found.caveat, shop.bench,
+        )  # fmt: skip
         self._typing: Typing | None = None
         self._more = False
         self._page = 0
@@ -109,6 +112,8 @@ class WalkScreen(TargetScreen):
     def tick(self) -> None:
         """Look at the clock: once a second."""
         self.walk.tick()
+        if isinstance(self.walk.hearing, PushToTalk):
+            self.walk.hearing.tick()
         if self._typing is None:
             self._draw_time()
 
@@ -153,6 +158,12 @@ class WalkScreen(TargetScreen):
                 self.walk.do(choice, c.Evidence(channel))  # type: ignore[arg-type]
 
     def on_key(self, event: events.Key) -> None:
+        hearing = self.walk.hearing
+        if isinstance(hearing, PushToTalk) and event.key == hearing.key:
+            event.stop()
+            event.prevent_default()
+            hearing.press()
+            return
         if event.key in ("pageup", "pagedown"):
             event.stop()
             self.query_one(Question).scroll_sentences(down=event.key == "pagedown")
@@ -160,7 +171,7 @@ class WalkScreen(TargetScreen):
         mark = {"full_stop": ".", "comma": ",", "minus": "-"}.get(event.key, event.key)
         typed = mark.isdecimal() or mark in (".", ",", "-", RUB_OUT)
         listed = any(face.key == event.key for face in self._in_reach)
-        if typed and self.walk.session.asks_for_number() and (self._typing or not listed):
+        if typed and self.walk.number is not None and (self._typing or not listed):
             event.stop()
             event.prevent_default()
             if self._typing is None:
@@ -170,8 +181,9 @@ class WalkScreen(TargetScreen):
         super().on_key(event)
 
     def _start_typing(self) -> None:
-        session = self.walk.session
-        self._typing = typing(session.plan.step(session.state.step))
+        if self.walk.number is None:
+            return
+        self._typing = typing(self.walk.number)
         self.draw()
         self.query_one("#primary", Panel).focus_way_on()
 
@@ -209,7 +221,7 @@ class WalkScreen(TargetScreen):
                 target.let_go()
             self._asked = asked
             self._page, self._more = 0, False
-            if not walk.session.asks_for_number() or walk.notice == "":
+            if walk.number is None or walk.notice == "":
                 self._typing = None
         self._draw_frame(held=state.mode is Mode.HELD)
         if self._typing is not None:
@@ -263,8 +275,7 @@ class WalkScreen(TargetScreen):
         block = keypad(now, words, width)
         self._in_reach = block.faces
         height -= block.rows + self._draw_notice(width)
-        step = walk.session.plan.step(walk.session.state.step)
-        number, name = shown(now, words), quantity_name(step, words)
+        number, name = shown(now, words), self._number_of()
         if low:
             around.vanish()
             foot.vanish()
@@ -278,6 +289,14 @@ class WalkScreen(TargetScreen):
         question.draw(question.folded(lines, width, tight=False), height)
         self.query_one("#primary", Panel).show(block)
         self.query_one("#secondary", Panel).show(Block())
+
+    def _number_of(self) -> str:
+        """Return what the number is of: the name of a part, or the unit in words."""
+        walk = self.walk
+        task = None if walk.asking else walk.session.plan.step(walk.session.state.step).task
+        if isinstance(task, Count):
+            return walk.words.text(task.name)
+        return "" if walk.number is None else unit_name(walk.number, walk.words)
 
     def _draw_time(self) -> int:
         """Show what a wait still needs; return the rows that it takes."""

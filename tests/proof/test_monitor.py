@@ -226,6 +226,16 @@ def test_an_end_names_what_is_left_unsafe_and_is_asked_twice():
     assert rules(without(walk.events, e.EndAsked)) == ["asked-before-ending"]
 
 
+@pytest.mark.parametrize("kind", [e.PhraseGiven, e.ReadBackAgreed, e.StepConfirmed])
+def test_a_hold_answered_by_a_word_of_the_workers_own_is_found(kind: type):
+    own = c.Evidence(c.Channel.VOICE, "yes", 0.4, c.OWN_WORDS)
+    events = walked()
+    at = events[place(events, kind, "isolate")].at
+    assert "own-words" in rules([replace(x, by=own) if x.at == at else x for x in events])
+    by_touch = replace(own, channel=c.Channel.TOUCH)
+    assert rules([replace(x, by=by_touch) if x.at == at else x for x in events]) == []
+
+
 def test_a_violation_names_its_event():
     events = altered(walked(), e.StepConfirmed, "mix", answer="9")
     wanted = place(events, e.StepConfirmed, "mix") + 1

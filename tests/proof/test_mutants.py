@@ -224,6 +224,26 @@ def test_a_wait_that_is_never_timed(monkeypatch: pytest.MonkeyPatch):
     assert found.rule == "waited"
 
 
+@pytest.mark.parametrize("wanted", [e.PhraseGiven, e.ReadBackAgreed, e.StepConfirmed])
+def test_a_hold_that_takes_a_word_of_the_workers_own(wanted: type):
+    """The sound of one word is never enough, for the phrase, the read-back or the try-out."""
+
+    def deaf_to_the_ear(plan: Plan, state: State, command: c.Command):
+        if command.by.ear != c.OWN_WORDS:
+            return rules.decide(plan, state, command)
+        outcome = rules.decide(plan, state, replace(command, by=c.Evidence(c.Channel.VOICE)))
+        if isinstance(outcome, c.Refusal) or not isinstance(outcome[0].fact, wanted):
+            return rules.decide(plan, state, command)
+        return tuple(replace(event, by=command.by) for event in outcome)
+
+    guarded = plan(step("tools"), hold("isolate", "isolated", verify=True), step("reach in"))
+    assert isinstance(search(guarded), Proof)
+    found = search(guarded, deaf_to_the_ear)
+    assert isinstance(found, Counterexample)
+    assert found.rule == "own-words"
+    assert words(found)[-1].endswith("of their own")
+
+
 def test_one_person_for_two(monkeypatch: pytest.MonkeyPatch):
     from kiosk.procedure.model import Strength
 

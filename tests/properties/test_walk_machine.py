@@ -102,10 +102,10 @@ class Ear:
     def deafen(self) -> None:
         self.deaf = True
 
-    def undeafen(self) -> None:
+    def undeafen(self, *, at_once: bool = False) -> None:
         self.deaf = False
 
-    def speak(self, language: str) -> None: ...
+    def speak(self, language: str, worker: str = "") -> None: ...
 
 
 class Running(RuleBasedStateMachine):

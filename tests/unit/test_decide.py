@@ -60,6 +60,23 @@ def test_next_does_not_pass_a_hold():
     assert refused(at_isolation(), CONFIRM) == "hold-first"
 
 
+def test_a_word_of_the_workers_own_leads_on_and_never_carries_a_hold():
+    own = c.Evidence(c.Channel.VOICE, "yes", 0.4, c.OWN_WORDS)
+    walker = at_isolation()
+    assert refused(walker, PHRASE, own) == "press-for-hold"
+    walker.all(PHRASE, by=VOICE)
+    assert refused(walker, YES, own) == "press-for-hold"
+    walker.all(NO, by=own)
+    assert walker.state.stage is Stage.ASK
+    walker.all(PHRASE, YES, by=VOICE)
+    assert walker.state.stage is Stage.VERIFY
+    assert refused(walker, YES, own) == "press-for-hold"
+    walker.all(YES, by=c.Evidence(c.Channel.TOUCH))
+    assert walker.state.step == "door"
+    walker.all(CONFIRM, by=own)
+    assert walker.state.step != "door"
+
+
 def test_a_hold_takes_phrase_then_read_back_then_its_try_out():
     walker = at_isolation()
     assert refused(walker, YES) == "not-now"

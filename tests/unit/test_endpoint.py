@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 
 from kiosk.listening.ear import Utterance
 from kiosk.listening.endpoint import (
+    FIRST_SILENCE_S,
     FRAME,
     FRAME_S,
     LONGEST_S,
@@ -126,6 +127,38 @@ def test_an_anchor_sets_the_time_in_silence_only():
     one.feed(frames[1])
     one.anchor(99.0)
     assert one.now == pytest.approx(50.0 + FRAME_S)
+
+
+def test_what_was_said_so_far_is_given_out_at_the_first_short_silence_and_once():
+    first = round(FIRST_SILENCE_S / FRAME_S)
+    one = gate([SPEECH] * 5 + [SILENCE] * (WAIT - 1))
+    pausing = []
+    for number, frame in enumerate(numbered(5 + WAIT - 1)):
+        one.feed(frame)
+        if one.pausing:
+            pausing.append(number)
+            early = one.so_far()
+    assert pausing == [5 + first - 1]
+    assert frames_in(early) == list(range(5 + first))
+    assert early.ended_at - early.began_at == pytest.approx(5 * FRAME_S)
+    assert one.silent_s == pytest.approx((WAIT - 1) * FRAME_S)
+
+
+def test_talk_that_is_too_long_is_never_given_out_early():
+    one = gate([SPEECH] * MOST + [SILENCE] * (WAIT - 1))
+    for frame in numbered(MOST + WAIT - 1):
+        one.feed(frame)
+        assert not one.pausing
+
+
+def test_an_utterance_knows_how_loud_it_is_over_the_room_before_it():
+    probabilities = [SILENCE] * 60 + [SPEECH] * 10 + [SILENCE] * WAIT
+    one = gate(probabilities)
+    loud = {SPEECH: 0.5, SILENCE: 0.05}
+    found = [one.feed(np.full(FRAME, loud[p], dtype=np.float32)) for p in probabilities][-1]
+    assert found is not None
+    assert found.speech_rms == pytest.approx(0.5)
+    assert found.noise_rms == pytest.approx(0.05)
 
 
 def test_a_frame_of_the_wrong_size_is_refused():

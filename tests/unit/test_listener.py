@@ -11,10 +11,11 @@ import numpy as np
 import pytest
 from numpy.typing import NDArray
 
-from kiosk.listening.ear import NOT_ALLOWED, Heard, Utterance
-from kiosk.listening.endpoint import FRAME
-from kiosk.listening.listener import Listener, hear_frames
+from kiosk.listening.ear import NOT_ALLOWED, RATE, Heard, Utterance
+from kiosk.listening.endpoint import FIRST_SILENCE_S, FRAME, FRAME_S, SILENCE_S
+from kiosk.listening.listener import FIRST_MOMENT_S, Listener, hear_frames
 from kiosk.listening.sources import Samples
+from kiosk.listening.turn import CERTAIN_S
 
 pytestmark = pytest.mark.skipif(
     util.find_spec("espeakng_loader") is None, reason="espeakng-loader, which speaks, is missing"
@@ -22,23 +23,30 @@ pytestmark = pytest.mark.skipif(
 
 LIMIT_S = 20.0
 """Only a broken listener takes so long."""
+LEAD_IN, TAIL = 4_800, 12_800
+"""Samples of silence that the synthetic speaker puts around what it says."""
 
 
 class Line:
-    """A live source that gives what is put on it."""
+    """A live source that gives what is put on it. Its frames are the clock."""
 
     live = True
 
     def __init__(self) -> None:
         self.queue: queue.Queue[NDArray[np.float32] | None] = queue.Queue()
+        self.time = 100.0
+
+    def clock(self) -> float:
+        return self.time
 
     def frames(self) -> Iterator[NDArray[np.float32]]:
         while (frame := self.queue.get()) is not None:
+            self.time += FRAME_S
             yield frame
             self.queue.task_done()
 
     def waiting(self) -> int:
-        return self.queue.qsize()
+        return 0
 
     def close(self) -> None:
         self.queue.put(None)
@@ -79,8 +87,20 @@ class Bench:
         self.troubles: list[str] = []
         self.told = threading.Event()
         self.listener = Listener(
-            self.line, self.ear, lambda heard: self.heard.append(heard.phrase), self._trouble
+            self.line,
+            self.ear,
+            lambda heard: self.heard.append(heard.phrase),
+            self._trouble,
+            self.line.clock,
         )
+
+    def ask(self, *phrases: str) -> None:
+        """Ask a question, and let the moment pass in which nobody can have answered it."""
+        self.listener.allow(phrases)
+        self.still(FIRST_MOMENT_S)
+
+    def still(self, seconds: float) -> None:
+        self.line.say(np.zeros(round(seconds / FRAME_S) * FRAME, dtype=np.float32))
 
     def _trouble(self, reason: str) -> None:
         self.troubles.append(reason)
@@ -91,7 +111,7 @@ class Bench:
 def word() -> NDArray[np.float32]:
     from tests.speech.synth import speaker
 
-    return speaker().say("next step please")
+    return speaker().say("yellow")
 
 
 @pytest.fixture
@@ -102,10 +122,10 @@ def bench() -> Iterator[Bench]:
 
 
 def test_what_is_said_is_heard_with_the_phrases_of_the_moment(bench, word):
-    bench.listener.allow(["next", "repeat"])
+    bench.ask("next", "repeat")
     bench.line.say(word)
     assert bench.heard == ["next"]
-    bench.listener.allow(["yes"])
+    bench.ask("yes")
     bench.line.say(word)
     assert bench.heard == ["next", "yes"]
     assert bench.ear.asked == [("next", "repeat"), ("yes",)]
@@ -117,13 +137,13 @@ def test_with_nothing_allowed_nothing_is_decoded(bench, word):
 
 
 def test_silence_is_not_heard(bench):
-    bench.listener.allow(["next"])
+    bench.ask("next")
     bench.line.say(np.zeros(FRAME * 60, dtype=np.float32))
     assert bench.ear.asked == []
 
 
 def test_what_is_said_while_the_kiosk_speaks_is_not_heard(bench, word):
-    bench.listener.allow(["next"])
+    bench.ask("next")
     bench.listener.deafen()
     bench.line.say(word)
     assert bench.ear.asked == []
@@ -133,7 +153,7 @@ def test_what_is_said_while_the_kiosk_speaks_is_not_heard(bench, word):
 
 
 def test_deafness_in_the_middle_of_a_word_drops_the_word(bench, word):
-    bench.listener.allow(["next"])
+    bench.ask("next")
     bench.line.say(word[: len(word) // 2])
     bench.listener.deafen()
     bench.line.say(np.zeros(FRAME * 2, dtype=np.float32))
@@ -143,14 +163,73 @@ def test_deafness_in_the_middle_of_a_word_drops_the_word(bench, word):
 
 
 def test_the_tail_of_the_kiosks_own_voice_is_not_heard(bench, word):
-    bench.listener.allow(["next"])
+    bench.ask("next")
+    bench.still(1.0)
+    bench.listener.deafen()
     bench.listener.undeafen(tail_s=3600.0)
     bench.line.say(word)
     assert bench.ear.asked == []
 
 
-def test_an_answer_to_a_question_that_has_changed_is_dropped(bench, word):
+def test_nobody_answers_a_question_in_its_first_moment(bench, word):
     bench.listener.allow(["next"])
+    bench.line.say(word[:LEAD_IN])
+    bench.line.say(word[LEAD_IN:])
+    assert bench.heard == []
+    bench.line.say(word)
+    assert bench.heard == ["next"]
+
+
+def test_the_same_words_of_a_new_question_are_another_question(bench, word):
+    bench.ask("next")
+    bench.ear.meanwhile = lambda: bench.listener.allow(["next"])
+    bench.line.say(word)
+    assert bench.heard == []
+
+
+def test_somebody_who_is_speaking_when_the_ear_opens_is_not_heard_in_part(bench, word):
+    bench.ask("next")
+    bench.listener.deafen()
+    bench.still(1.0)
+    bench.listener.undeafen(tail_s=LEAD_IN / RATE + 0.15)
+    bench.line.say(word)
+    assert bench.ear.asked == []
+    bench.line.say(word)
+    assert bench.heard == ["next"]
+
+
+def test_a_voice_that_dies_away_in_the_tail_does_not_swallow_the_answer(bench, word):
+    bench.ask("next")
+    bench.listener.deafen()
+    spoken = word[LEAD_IN : len(word) - TAIL]
+    bench.line.say(spoken[: len(spoken) // 2])
+    bench.listener.undeafen(tail_s=len(spoken) / 2 / RATE + FIRST_SILENCE_S + 0.15)
+    bench.line.say(spoken[len(spoken) // 2 :])
+    bench.still(FIRST_SILENCE_S + 0.2)
+    bench.line.say(spoken)
+    bench.still(1.0)
+    assert bench.heard == ["next"]
+
+
+def test_a_certain_answer_is_told_before_the_whole_silence(bench, word):
+    bench.ask("next")
+    bench.line.say(word[: len(word) - TAIL])
+    assert bench.heard == []
+    bench.still((CERTAIN_S + SILENCE_S) / 2)
+    assert bench.heard == ["next"]
+
+
+def test_an_answer_that_may_go_on_is_told_after_the_whole_silence(bench, word):
+    bench.ask("no", "no spare part")
+    bench.line.say(word[: len(word) - TAIL])
+    bench.still((CERTAIN_S + SILENCE_S) / 2)
+    assert bench.heard == []
+    bench.still(SILENCE_S)
+    assert bench.heard == ["no"]
+
+
+def test_an_answer_to_a_question_that_has_changed_is_dropped(bench, word):
+    bench.ask("next")
     bench.ear.meanwhile = lambda: bench.listener.allow(["power is off"])
     bench.line.say(word)
     assert bench.ear.asked == [("next",)]
@@ -158,14 +237,14 @@ def test_an_answer_to_a_question_that_has_changed_is_dropped(bench, word):
 
 
 def test_an_answer_decoded_while_the_kiosk_begins_to_speak_is_dropped(bench, word):
-    bench.listener.allow(["next"])
+    bench.ask("next")
     bench.ear.meanwhile = bench.listener.deafen
     bench.line.say(word)
     assert bench.heard == []
 
 
 def test_an_ear_that_fails_is_reported_and_listening_goes_on(bench, word):
-    bench.listener.allow(["next"])
+    bench.ask("next")
     bench.ear.failure = RuntimeError("out of memory")
     bench.line.say(word)
     assert bench.troubles == ["the ear parrot failed on an utterance: out of memory"]
@@ -176,7 +255,7 @@ def test_an_ear_that_fails_is_reported_and_listening_goes_on(bench, word):
 
 def test_another_ear_takes_over_for_another_language(bench, word):
     other = Parrot()
-    bench.listener.allow(["siguiente"])
+    bench.ask("siguiente")
     bench.listener.swap_ear(None)
     bench.line.say(word)
     bench.listener.swap_ear(other)

@@ -34,6 +34,8 @@ CLOSING = PROCEDURES / "close-twin-gravity.yaml"
 def schema_name(path: Path) -> str:
     if path.name == "common.yaml":
         return "common.schema.json"
+    if path.parent.name == "review":
+        return f"{path.stem}.schema.json"
     return KIND_OF_FILE.get(path.parent.name, "procedure.schema.json")
 
 

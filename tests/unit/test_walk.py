@@ -70,11 +70,11 @@ class Hearing:
     def deafen(self) -> None:
         self.deaf = True
 
-    def undeafen(self) -> None:
+    def undeafen(self, *, at_once: bool = False) -> None:
         self.deaf = False
 
-    def speak(self, language: str) -> None:
-        self.language = language
+    def speak(self, language: str, worker: str = "") -> None:
+        self.language, self.worker = language, worker
 
 
 class Scene:
@@ -116,6 +116,12 @@ def test_a_prompt_is_said_and_the_ear_is_deaf_until_it_ends(scene):
     assert scene.hearing.deaf
     scene.voice.ends[-1]()
     assert not scene.hearing.deaf
+
+
+def test_the_ear_is_told_whose_words_it_hears(scene):
+    assert scene.hearing.worker == scene.state.worker != ""
+    scene.touch(c.HandOver("somebody else", scene.state.language))
+    assert scene.hearing.worker == scene.state.worker == "somebody else"
 
 
 def test_a_prompt_that_was_cut_off_does_not_open_the_ear_while_the_next_is_said(scene):
@@ -161,6 +167,23 @@ def test_what_was_not_understood_is_remembered_and_moves_nothing(scene):
     assert scene.state is before
     assert scene.walk.heard is not None
     assert scene.walk.heard.why == "doubtful"
+
+
+def test_a_second_doubtful_hearing_in_a_row_asks_for_touch(scene):
+    scene.hear("mumble", phrase=None)
+    said = len(scene.voice.said)
+    scene.hear("mumble", phrase=None)
+    assert scene.walk.notice == "I am not sure what you said. Press it on the screen instead."
+    assert scene.voice.said[said:] == [scene.walk.notice]
+    scene.hear("mumble", phrase=None)
+    assert len(scene.voice.said) == said + 1
+
+
+def test_doubts_of_two_questions_are_not_added_up(scene):
+    scene.hear("mumble", phrase=None)
+    scene.touch(c.SayAgain())
+    scene.hear("mumble", phrase=None)
+    assert scene.walk.notice == ""
 
 
 def test_numbers_of_the_closed_list_may_be_heard(tmp_path):

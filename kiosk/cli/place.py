@@ -1,0 +1,48 @@
+"""Which folder, which site and which shop a command works with."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from kiosk import home
+from kiosk.clock import SystemClock
+from kiosk.journal.store import FILE, Journal
+from kiosk.procedure.load import load_library
+from kiosk.procedure.site import Site, load_site
+from kiosk.shipped import shipped
+from kiosk.shop import Shop
+
+
+class Failed(Exception):
+    """A command cannot do its work; the message says why and how to mend it."""
+
+
+def shop(folder: Path, site: Site, journal: Journal) -> Shop:
+    """Return the shop of a site."""
+    return Shop(site, load_library(shipped("procedures")), journal, SystemClock(), folder)
+
+
+def demo_folder() -> Path:
+    """Return the folder of the invented shop's data."""
+    return home.home_folder() / "demo"
+
+
+def demo_site() -> Site:
+    """Return the invented shop."""
+    return load_site(shipped("demo") / home.SITE_FILE)
+
+
+def data() -> tuple[Path, Site]:
+    """Return the site's data folder, or the demo's while there is no site file."""
+    folder = home.home_folder()
+    if (folder / home.SITE_FILE).exists():
+        return folder, load_site(folder / home.SITE_FILE)
+    return demo_folder(), demo_site()
+
+
+def journal() -> Journal:
+    """Open the journal that is there. Raises Failed when nothing was walked yet."""
+    folder, _ = data()
+    if not (folder / FILE).exists():
+        raise Failed(f"There is no journal in {folder} yet: nothing was walked.")
+    return Journal(folder)

@@ -1,0 +1,63 @@
+"""What can be done on a screen of a walk: acts of the session, and the walk's own questions."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from kiosk.engine import commands as c
+from kiosk.reckoning.calculator import Answer
+
+
+@dataclass(frozen=True, slots=True)
+class ChooseLanguage:
+    """Ask which language to speak. The walk's own question; the engine does not know it."""
+
+
+@dataclass(frozen=True, slots=True)
+class NeverMind:
+    """Take back a question of the walk's own."""
+
+
+@dataclass(frozen=True, slots=True)
+class Reckon:
+    """Ask what to work out."""
+
+
+@dataclass(frozen=True, slots=True)
+class Take:
+    """Take one calculator."""
+
+    calculator: str
+
+
+@dataclass(frozen=True, slots=True)
+class Give:
+    """Answer a calculator's question."""
+
+    answer: Answer
+
+
+@dataclass(frozen=True, slots=True)
+class Agree:
+    """Say whether a number was heard right."""
+
+    yes: bool
+
+
+@dataclass(frozen=True, slots=True)
+class AskAgain:
+    """Take back the last answer to a calculator."""
+
+
+Choice = c.Act | ChooseLanguage | NeverMind | Reckon | Take | Give | Agree | AskAgain
+
+
+@dataclass(frozen=True, slots=True)
+class Option:
+    """Something that can be done now: the act, and the words for it."""
+
+    choice: Choice
+    label: str
+    """What to say for it, and what stands on its button."""
+    detail: str = ""
+    """What it stands for, where the words alone do not tell."""

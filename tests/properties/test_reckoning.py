@@ -1,0 +1,99 @@
+"""An interview always ends in a finding that can be said, whatever is answered."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from kiosk.languages.words import languages, words
+from kiosk.reckoning.calculator import NumberWanted, OneOf, Question
+from kiosk.reckoning.interview import Interview, NotAnAnswer
+from kiosk.reckoning.table import CALCULATORS
+from kiosk.reckoning.typed import read_answer
+from tests.unit.reckoning_bench import begin, shop_bench
+
+LIMITS = ("food-code-2022", "california-retail-food-code", "eu-food-hygiene")
+MOST_QUESTIONS = 60
+
+benches = st.builds(shop_bench, st.sampled_from(["°C", "°F"]), st.sampled_from(LIMITS))
+wild = st.one_of(
+    st.text(max_size=8), st.decimals(), st.sampled_from(["", "-1", "1e9", "another", "no-more"])
+)
+
+
+def fitting(question: Question) -> st.SearchStrategy[Decimal | str]:
+    match question.wants:
+        case OneOf(names):
+            return st.sampled_from(names)
+        case NumberWanted(least=least, most=most, choices=choices, whole=whole):
+            places = 0 if whole else 2
+            ends = st.sampled_from([least, most])
+            return st.one_of(
+                st.sampled_from(choices), ends, st.decimals(least, most, places=places)
+            )
+
+
+def answer(interview: Interview, value: Decimal | str) -> Interview:
+    try:
+        return interview.answer(value)
+    except NotAnAnswer as refused:
+        told(refused)
+        return interview
+
+
+def told(refused: NotAnAnswer) -> None:
+    for language in languages():
+        assert words(language).line(refused.message)
+
+
+@given(st.sampled_from(sorted(CALCULATORS)), benches, st.data())
+@settings(max_examples=150, deadline=None)
+def test_every_interview_ends_in_a_finding(calculator, on, data):
+    interview = begin(calculator, on)
+    for _ in range(MOST_QUESTIONS):
+        question = interview.question
+        if question is None:
+            break
+        assert words("ko").line(interview.line())
+        interview = answer(interview, data.draw(fitting(question)))
+    assert interview.question is None
+    found = interview.finding()
+    assert found.lines
+    for language in languages():
+        assert all(words(language).line(line) for line in found.lines)
+
+
+@given(st.sampled_from(sorted(CALCULATORS)), st.data())
+@settings(max_examples=200, deadline=None)
+def test_wild_answers_are_refused_and_change_nothing(calculator, data):
+    interview = begin(calculator)
+    for _ in range(data.draw(st.integers(0, 6))):
+        question = interview.question
+        if question is None:
+            return
+        interview = interview.answer(data.draw(fitting(question)))
+        if data.draw(st.booleans()):
+            interview = interview.back()
+    question, value = interview.question, data.draw(wild)
+    try:
+        after = interview.answer(value)
+    except NotAnAnswer:
+        assert interview.question == question
+        return
+    assert question is not None
+    assert dict(after.answers) == {**interview.answers, question.id: value}
+
+
+@given(
+    st.text(max_size=12),
+    st.sampled_from(["L", "gal", "qt", "g", "h", "min", "°C", "°F", "mg/L", "pH", "%", ""]),
+)
+def test_whatever_is_typed_is_a_number_or_a_refusal_that_can_be_said(text, unit):
+    try:
+        found = read_answer(text, NumberWanted(unit, Decimal(0), Decimal(100)))
+    except NotAnAnswer as refused:
+        told(refused)
+    else:
+        assert found.is_finite()
