@@ -3,17 +3,23 @@
 from __future__ import annotations
 
 import json
+import re
 from dataclasses import asdict
 from datetime import UTC, datetime
 from typing import Any, get_args
 
 from kiosk.engine.commands import Channel, Evidence, Instant
 from kiosk.engine.events import Event, Fact
+from kiosk.journal.shop_facts import ShopEvent, ShopFact
 
 FACTS: dict[str, type] = {one.__name__: one for one in get_args(Fact)}
-"""Kind of a row to the class of its fact."""
+"""Kind of a session's row to the class of its fact."""
+
+SHOP_FACTS: dict[str, type] = {one.__name__: one for one in get_args(ShopFact)}
+"""Kind of a row of the shop's stream to the class of its fact."""
 
 _STAMP = "%Y-%m-%dT%H:%M:%S.%fZ"
+_LONE_SURROGATE = re.compile("[\ud800-\udfff]")
 
 
 class UnknownEvent(ValueError):
@@ -25,18 +31,31 @@ def stamp(utc: float) -> str:
     return datetime.fromtimestamp(utc, UTC).strftime(_STAMP)
 
 
-def body(event: Event) -> str:
+def body(event: Event | ShopEvent) -> str:
     """Return the evidence and the fact as JSON: sorted keys, no spaces, UTF-8 kept."""
     by: dict[str, Any] = {"channel": event.by.channel.value}
     if event.by.channel is Channel.VOICE:
         by |= {"heard": event.by.heard, "ear": event.by.ear}
         by["confidence"] = None if event.by.confidence is None else round(event.by.confidence, 3)
     record = {"by": by, "fact": asdict(event.fact)}
-    return json.dumps(record, ensure_ascii=False, sort_keys=True, separators=(",", ":"))
+    text = json.dumps(record, ensure_ascii=False, sort_keys=True, separators=(",", ":"))
+    # What a file name or a terminal could not decode has no UTF-8 form; JSON can escape it.
+    return _LONE_SURROGATE.sub(lambda found: f"\\u{ord(found[0]):04x}", text)
 
 
 def event(kind: str, utc: str, mono_us: int, boot: str, text: str) -> Event:
-    """Read an event back from the columns of its row. Raises UnknownEvent."""
+    """Read a session's event back from the columns of its row. Raises UnknownEvent."""
+    return Event(*_parts(FACTS, kind, utc, mono_us, boot, text))
+
+
+def shop_event(kind: str, utc: str, mono_us: int, boot: str, text: str) -> ShopEvent:
+    """Read an event of the shop back from the columns of its row. Raises UnknownEvent."""
+    return ShopEvent(*_parts(SHOP_FACTS, kind, utc, mono_us, boot, text))
+
+
+def _parts(
+    facts: dict[str, type], kind: str, utc: str, mono_us: int, boot: str, text: str
+) -> tuple[Instant, Evidence, Any]:
     try:
         record = json.loads(text)
         at = Instant(
@@ -47,6 +66,6 @@ def event(kind: str, utc: str, mono_us: int, boot: str, text: str) -> Event:
             Channel(by["channel"]), by.get("heard", ""), by.get("confidence"), by.get("ear", "")
         )
         fields = {k: tuple(v) if isinstance(v, list) else v for k, v in record["fact"].items()}
-        return Event(at, evidence, FACTS[kind](**fields))
+        return at, evidence, facts[kind](**fields)
     except (KeyError, TypeError, ValueError) as error:
         raise UnknownEvent(f"a row of kind '{kind}' cannot be read: {error}") from error

@@ -13,6 +13,7 @@ import sqlite_utils
 
 from kiosk.engine.events import Event, Fact
 from kiosk.journal import chain, codec
+from kiosk.journal.shop_facts import STREAM, ShopEvent
 
 FILE = "journal.db"
 _SYNCHRONOUS_FULL = 2
@@ -67,10 +68,19 @@ class Journal:
         return None if row is None else row[0]
 
     def append(self, session: str, events: Sequence[Event]) -> None:
-        """Write events in one transaction; on return they are on the disk.
+        """Write a session's events in one transaction; on return they are on the disk.
 
-        Raises JournalFailed, and then none of them was written.
+        Raises JournalFailed, and then none of them was written; ValueError for the shop's stream.
         """
+        if session == STREAM:
+            raise ValueError(f"no session may be called '{STREAM}': that is the shop's own stream")
+        self._append(session, events)
+
+    def append_shop(self, events: Sequence[ShopEvent]) -> None:
+        """Write what belongs to no session, as `append` does. Raises JournalFailed."""
+        self._append(STREAM, events)
+
+    def _append(self, stream: str, events: Sequence[Event | ShopEvent]) -> None:
         try:
             with self._db.atomic():
                 last = self._db.execute(
@@ -83,7 +93,7 @@ class Journal:
                     row = {
                         "seq": seq,
                         "kiosk": self.kiosk,
-                        "session": session,
+                        "session": stream,
                         "kind": type(event.fact).__name__,
                         "utc": codec.stamp(event.at.utc),
                         "mono_us": round(event.at.mono * 1e6),
@@ -99,27 +109,28 @@ class Journal:
 
     def events(self, session: str) -> list[Event]:
         """Return a session's events, in order. Raises codec.UnknownEvent."""
-        rows = self._db.query(
-            "select kind, utc, mono_us, boot, body from journal where session = ? order by seq",
-            [session],
-        )
-        return [
-            codec.event(row["kind"], row["utc"], row["mono_us"], row["boot"], row["body"])
-            for row in rows
-        ]
+        return [codec.event(*columns) for columns in self._stream(session)]
+
+    def shop_events(self) -> list[ShopEvent]:
+        """Return what belongs to no session, in order. Raises codec.UnknownEvent."""
+        return [codec.shop_event(*columns) for columns in self._stream(STREAM)]
+
+    def _stream(self, stream: str) -> list[tuple[str, str, int, str, str]]:
+        sql = "select kind, utc, mono_us, boot, body from journal where session = ? order by seq"
+        return list(self._db.execute(sql, [stream]))
 
     def sessions(self) -> list[str]:
-        """Return the ids of all sessions, oldest first."""
-        sql = "select session from journal group by session order by min(seq)"
-        return [row["session"] for row in self._db.query(sql)]
+        """Return the ids of all sessions, oldest first; the shop's stream is none."""
+        sql = "select session from journal where session <> ? group by session order by min(seq)"
+        return [row["session"] for row in self._db.query(sql, [STREAM])]
 
     def open_sessions(self) -> list[str]:
         """Return the ids of sessions that neither completed nor were aborted, oldest first."""
         sql = """
-            select session from journal group by session
+            select session from journal where session <> ? group by session
             having sum(kind in ('SessionCompleted', 'SessionAborted')) = 0 order by min(seq)
         """
-        return [row["session"] for row in self._db.query(sql)]
+        return [row["session"] for row in self._db.query(sql, [STREAM])]
 
     def facts_of_machine(self, machine: str) -> Iterator[tuple[str, str, Fact]]:
         """Yield (session, utc, fact) of the facts that bear on a machine's standing, in order."""

@@ -8,6 +8,7 @@ from dataclasses import fields
 from kiosk.engine.events import Event, SessionStarted
 from kiosk.engine.state import fold
 from kiosk.journal.codec import stamp
+from kiosk.journal.shop_facts import ShopEvent
 
 
 def session_line(session: str, events: Sequence[Event]) -> str:
@@ -23,7 +24,7 @@ def session_line(session: str, events: Sequence[Event]) -> str:
     )
 
 
-def event_line(event: Event) -> str:
+def event_line(event: Event | ShopEvent) -> str:
     """Return one event in a line: time, channel, kind, what it says."""
     said = [
         f"{field.name}={_plain(value)}"

@@ -40,10 +40,10 @@ Vosk, Korean, refused of 30 right and 8 wrong answers in the half that chose / i
       by 0.28 s                        1, 0 / 2, 2      no gain
     under 4 dB above the room          1, 0 / 0, 0      no gain
 
-Whisper, English, of 170 right and 3 wrong answers: no limit refused a wrong one. But of 240 human
-clips of 'no' (40 people, three speeds, clean and in noise) one was read as 'yeah', with a confidence
-of 0.0998; the least sure of six that were rightly read as 'yeah' had 0.38. 0.12 refuses the one, and
-about 4 in 100 right answers. That the whole text must be a phrase does the rest.
+Whisper, English, of 170 right and 3 wrong answers: no limit refused a wrong one. But of 240
+hearings of 'no' (40 human clips at three speeds, clean and in noise) one was read as 'yeah', with a
+confidence of 0.0998; the least sure of six that were rightly read as 'yeah' had 0.38. 0.12 refuses
+the one, and about 4 in 100 right answers. That the whole text must be a phrase does the rest.
 """
 
 

@@ -1,123 +1,135 @@
-"""Figures of the ears on this machine: `python -m tests.bench.bench_ears`."""
+"""Figures of the ears on this machine: `python -m tests.bench.bench_ears [--quick] [--hours N]`."""
 
 from __future__ import annotations
 
+import argparse
+import json
 import os
 import platform
-import statistics
 import subprocess
 import sys
 import time
-from collections.abc import Iterable
+from datetime import UTC, datetime
 from pathlib import Path
 
-from kiosk.listening.ear import RATE, Ear, Utterance
 from kiosk.listening.models import Missing, open_ear
-from tests.speech.clips import (
-    RECORDINGS,
-    Sound,
-    commands,
-    of_file,
-    spoken,
-    utterances,
-)
-from tests.speech.kitchen import in_kitchen
+from tests.bench.ears_figures import Figures, false_accepts, figures, resident_mb
 
 LANGUAGES = ("en", "ko")
-NOISE_DB = 10
+FALSE_HEAD = (
+    "| sound | list | hours | taken | an hour | confirming an hour | most often |",
+    "|---|---|---|---|---|---|---|",
+)
+PAGE = Path(__file__).resolve().parents[2] / "models" / "EARS.md"
 
 
 def main() -> None:
-    """Print the figures of every ear that can be had, each in a process of its own."""
-    if len(sys.argv) > 1:
-        judge(sys.argv[1])
+    """Judge every ear that can be had in a process of its own, and write the page."""
+    asked = argparse.ArgumentParser(description=__doc__)
+    asked.add_argument("--quick", action="store_true", help="a sample of everything, 5 minutes")
+    asked.add_argument("--hours", type=float, help="of sound without phrases, for each language")
+    asked.add_argument("--into", type=Path, default=PAGE, help="the page that is written")
+    asked.add_argument("--language", choices=LANGUAGES, help="judge one, and print its figures")
+    asked.add_argument("--false-accepts", action="store_true", help="nothing else, to the screen")
+    given = asked.parse_args()
+    hours = given.hours if given.hours is not None else (0.03 if given.quick else 1.0)
+    if given.false_accepts:
+        for language in [given.language] if given.language else LANGUAGES:
+            ear = open_ear(language)
+            rows = [] if isinstance(ear, Missing) else false_accepts(ear, language, hours)
+            print("\n".join(["", language, *FALSE_HEAD, *map(_false, rows)]), flush=True)
         return
-    print(f"{platform.machine()}, {os.cpu_count()} cores, Python {platform.python_version()}")
-    for language in LANGUAGES:
-        subprocess.run([sys.executable, "-m", "tests.bench.bench_ears", language], check=False)
+    if given.language:
+        print(json.dumps(judge(given.language, hours, given.quick), ensure_ascii=False))
+        return
+    command = " ".join(["python -m tests.bench.bench_ears", *sys.argv[1:]])
+    found = {one: _judged_apart(one, hours, given.quick) for one in LANGUAGES}
+    text = page(command, found)
+    print(text)
+    given.into.write_text(text, encoding="utf-8")
 
 
-def judge(language: str) -> None:
-    """Load one ear and print what it costs and what it understands."""
-    sounds = list(spoken(commands(language), language))
-    clean = [(phrase, one) for phrase, sound in sounds for one in utterances(sound)]
-    before = resident_mb()
-    begun = time.perf_counter()
+def _judged_apart(language: str, hours: float, quick: bool) -> Figures:
+    command = [sys.executable, "-m", "tests.bench.bench_ears", "--language", language]
+    command += ["--hours", str(hours), *(["--quick"] if quick else [])]
+    done = subprocess.run(command, stdout=subprocess.PIPE, text=True, check=True)
+    found: Figures = json.loads(done.stdout.splitlines()[-1])
+    return found
+
+
+def judge(language: str, hours: float, quick: bool) -> Figures:
+    """Load one ear and return what it costs and what it understands."""
+    before, begun = resident_mb(), time.perf_counter()
     ear = open_ear(language)
-    loaded_s = time.perf_counter() - begun
     if isinstance(ear, Missing):
-        print(f"\n{language}: {ear.mend}")
-        return
-    allowed = commands(language)
-    ear.hear(clean[0][1], allowed)
-    print(f"\n{ear.name} ({language}), {len(allowed)} phrases allowed")
-    print(f"  loaded in {loaded_s:.2f} s; {resident_mb() - before:.0f} MB more resident")
-    speed(ear, [one for _, one in clean], allowed)
-    noisy = [
-        (phrase, one)
-        for number, (phrase, sound) in enumerate(sounds[::2])
-        for one in utterances(in_kitchen(sound, NOISE_DB, number))
+        return {"missing": ear.mend}
+    loaded = {
+        "ear": ear.name,
+        "loaded_s": time.perf_counter() - begun,
+        "model_mb": resident_mb() - before,
+    }
+    return loaded | figures(ear, language, hours, quick)
+
+
+def page(command: str, found: dict[str, Figures]) -> str:
+    """Return the page of figures."""
+    lines = [
+        "# How well the ears hear",
+        "",
+        f"Made by `{command}` on {datetime.now(UTC).date()}: {platform.machine()}, "
+        f"{os.cpu_count()} cores, Python {platform.python_version()}.",
+        "Voices are synthetic (espeak-ng) unless a line says people. A phrase counts as right when",
+        "what was heard means the same. Noise levels are below the loud parts of the speech.",
     ]
-    recall(ear, "synthetic voices, clean", clean[::2], allowed, len(sounds[::2]))
-    recall(ear, f"synthetic voices, {NOISE_DB} dB kitchen", noisy, allowed, len(sounds[::2]))
-    if language == "en":
-        for word in ("yes", "no", "stop"):
-            clips = human(f"gsc/{word}")
-            found = [(word, one) for clip in clips for one in utterances(clip)]
-            recall(ear, f"people, '{word}'", found, [*allowed, "stop"], len(clips))
-    taken(ear, "people, words on no list", human("gsc/unknown"), allowed)
-    taken(ear, "rooms, no speech", human("gsc/silence"), allowed)
+    for language, one in found.items():
+        lines += ["", f"## {language}: {one.get('ear', 'no ear')}", ""]
+        lines += [one["missing"]] if "missing" in one else _of_ear(one)
+    return "\n".join(lines) + "\n"
 
 
-def speed(ear: Ear, utterances_: list[Utterance], allowed: list[str]) -> None:
-    """Print decode times and the wait between the end of speech and the event."""
-    decodes = [ear.hear(one, allowed).decode_s for one in utterances_]
-    waits = [one.decided_at - one.ended_at for one in utterances_]
-    sound_s = sum(len(one.samples) for one in utterances_) / RATE
-    ends = sorted(wait + decode for wait, decode in zip(waits, decodes, strict=True))
-    print(f"  decode {spread(decodes)} ms; real-time factor {sum(decodes) / sound_s:.3f}")
-    print(f"  end of speech to event {spread(ends)} ms, of which the gate waits {spread(waits)}")
+def _of_ear(one: Figures) -> list[str]:
+    gate1, sound1, gate2, sound2 = (f"{median:.0f}, p95 {p95:.0f}" for median, p95 in one["waits"])
+    decode = "median {:.0f}, p95 {:.0f}".format(*one["decode"])
+    return [
+        "| what | figure |",
+        "|---|---|",
+        f"| end of speech to event, in real time, {one['timed']} phrases, run twice (ms) "
+        f"| median {gate1}; {gate2} |",
+        f"| the same from the end of the sound itself (ms) | median {sound1}; {sound2} |",
+        f"| decoding (ms) | {decode} |",
+        f"| decoding, seconds for a second of sound | {one['factor']:.3f} |",
+        f"| listening to a quiet room | {100 * one['quiet']:.1f} % of one core |",
+        f"| listening to constant talk | {100 * one['talk']:.1f} % of one core |",
+        f"| loading | {one['loaded_s']:.2f} s, {one['model_mb']:.0f} MB |",
+        f"| resident at the end, with the bench's own material | {one['resident_mb']:.0f} MB |",
+        "",
+        "| said | clips | right | taken for another | not understood |",
+        "|---|---|---|---|---|",
+        *(
+            f"| {where} | {count['said']} | {_share(count, 'right')} | {_share(count, 'wrong')} "
+            f"| {_share(count, 'missed')} |"
+            for where, count in one["understanding"].items()
+        ),
+        "",
+        "False accepts: sound that holds no phrase. A confirming one says next, yes, a hold's",
+        "phrase or a number.",
+        "",
+        *FALSE_HEAD,
+        *map(_false, one["false"]),
+    ]
 
 
-def spread(seconds: Iterable[float]) -> str:
-    """Return 'median m, p95 p' in milliseconds."""
-    ordered = sorted(seconds)
-    p95 = ordered[min(len(ordered) - 1, round(0.95 * len(ordered)))]
-    return f"median {1000 * statistics.median(ordered):.0f}, p95 {1000 * p95:.0f}"
+def _share(count: dict[str, int], outcome: str) -> str:
+    return f"{100 * count.get(outcome, 0) / count['said']:.0f} %"
 
 
-def recall(
-    ear: Ear, what: str, said: list[tuple[str, Utterance]], allowed: list[str], clips: int
-) -> None:
-    """Print how many clips were understood, and how many taken for another phrase."""
-    if not clips:
-        print(f"  {what}: no recordings here")
-        return
-    phrases = [(word, ear.hear(one, allowed).phrase) for word, one in said]
-    right = sum(word == phrase for word, phrase in phrases)
-    wrong = sum(phrase not in (None, word) for word, phrase in phrases)
-    print(f"  {what}: {right} of {clips} right, {wrong} taken for another phrase")
-
-
-def taken(ear: Ear, what: str, clips: list[Sound], allowed: list[str]) -> None:
-    """Print how much of what is no phrase was taken for one."""
-    found = [one for clip in clips for one in utterances(clip)]
-    count = sum(ear.hear(one, allowed).phrase is not None for one in found)
-    print(f"  {what}: {len(clips)} clips, {len(found)} utterances, {count} taken for a phrase")
-
-
-def human(kind: str) -> list[Sound]:
-    """Return the human clips of a folder beside the project; none when they are not there."""
-    return [of_file(path) for path in sorted((RECORDINGS / kind).glob("*.wav"))]
-
-
-def resident_mb() -> float:
-    """Return the memory of this process in MB; 0 where it cannot be told."""
-    status = Path("/proc/self/status")
-    if not status.exists():
-        return 0.0
-    line = next(one for one in status.read_text().splitlines() if one.startswith("VmRSS"))
-    return int(line.split()[1]) / 1024
+def _false(row: Figures) -> str:
+    most = ", ".join(f"{phrase} {times}" for phrase, times in row["most"])
+    hours = row["hours"]
+    return (
+        f"| {row['kind']} | {row['list']} | {hours:.2f} | {row['taken']} "
+        f"| {row['taken'] / hours:.1f} | {row['confirming'] / hours:.1f} | {most} |"
+    )
 
 
 if __name__ == "__main__":

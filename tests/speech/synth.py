@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 
 from kiosk.listening.sources import resample
 
-_RETRIEVAL, _SYNCHRONOUS, _UTF8, _RATE = 1, 2, 1, 1
+_RETRIEVAL, _SYNCHRONOUS, _UTF8, _RATE, _PITCH = 1, 2, 1, 1, 3
 _ON_SOUND = ctypes.CFUNCTYPE(
     ctypes.c_int, ctypes.POINTER(ctypes.c_short), ctypes.c_int, ctypes.c_void_p
 )
@@ -37,12 +37,16 @@ class Speaker:
         return 0
 
     def say(
-        self, text: str, voice: str = "en-us", words_per_minute: int = 160
+        self, text: str, voice: str = "en-us", words_per_minute: int = 160, pitch: int = 50
     ) -> NDArray[np.float32]:
-        """Return `text` spoken, mono 16 kHz float32, 0.3 s of silence before and 0.8 s after."""
+        """Return `text` spoken, mono 16 kHz float32, 0.3 s of silence before and 0.8 s after.
+
+        Pitch is 0 to 99, 50 the voice's own.
+        """
         if self._library.espeak_SetVoiceByName(voice.encode()) != 0:
             raise ValueError(f"espeak-ng has no voice '{voice}'")
         self._library.espeak_SetParameter(_RATE, words_per_minute, 0)
+        self._library.espeak_SetParameter(_PITCH, pitch, 0)
         self._pieces.clear()
         raw = text.encode()
         self._library.espeak_Synth(raw, len(raw) + 1, 0, 1, 0, _UTF8, None, None)

@@ -28,7 +28,17 @@ from tests.speech.kitchen import in_kitchen, kitchen
 
 pytest.importorskip("espeakng_loader", reason="espeakng-loader, which speaks, is missing")
 
-HUMAN_ALLOWED = ["next", "step complete", "done", "yes", "no", "stop", "repeat please", "step back"]
+HUMAN_ALLOWED = [
+    "next",
+    "step complete",
+    "done",
+    "yes",
+    "yeah",
+    "no",
+    "stop",
+    "repeat please",
+    "step back",
+]
 
 
 @pytest.fixture(scope="module")
@@ -54,6 +64,13 @@ def test_people_are_understood(ear, word):
     found = [phrase_of(heard(ear, of_file(clip), HUMAN_ALLOWED)) for clip in clips]
     assert found.count(word) >= 12  # of 14; all 40 clips: yes 40, no 38, stop 39
     assert sum(phrase not in (None, word) for phrase in found) <= 1  # measured: none of 120
+
+
+def test_a_persons_no_is_never_taken_for_a_yes(ear):
+    question = ["yes", "yeah", "yes it is", "no", "repeat please"]
+    clips = human("gsc/no", 40)
+    found = [phrase_of(heard(ear, of_file(clip), question)) for clip in clips[::2]]
+    assert not {"yes", "yeah", "yes it is"} & set(found)  # of 240, one with a confidence of 0.0998
 
 
 def test_words_of_people_that_are_on_no_list_are_not_taken_for_one_that_is(ear):
@@ -122,6 +139,6 @@ def test_with_no_list_nothing_is_accepted(ear):
 
 
 def test_a_click_is_too_short_to_be_decoded(ear):
-    click = Utterance(np.ones(RATE // 10, dtype=np.float32), ended_at=1.0, decided_at=1.4)
+    click = Utterance(np.ones(RATE // 10, dtype=np.float32), 1.0, 1.4, 0.9)
     found = ear.hear(click, ["next"])
     assert (found.phrase, found.text, found.why, found.ended_at) == (None, "", TOO_SHORT, 1.0)

@@ -66,7 +66,7 @@ def test_the_kiosks_own_question_does_not_answer_itself(prompts, language, stage
     for text, allowed in asked:
         assert STAGES[stage] in map(type, allowed.values()), text
         wave: Path = prompts.wave(text, language)
-        for heard in hear_frames(WaveFile(wave).frames(), ear, tuple(allowed)):
+        for heard in hear_frames(WaveFile(wave).frames(), ear, allowed):
             utterances += 1
             if heard.phrase is not None and isinstance(allowed[heard.phrase], STAGES[stage]):
                 answered.append((heard.phrase, text))
