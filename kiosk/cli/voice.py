@@ -22,6 +22,7 @@ from rich.progress import (
 from rich.table import Table
 
 from kiosk import home
+from kiosk.cli import voice_teach, voice_test
 from kiosk.cli.place import Failed
 from kiosk.listening import model_store
 from kiosk.listening.model_list import BadList, Model
@@ -36,7 +37,9 @@ _PIP: Final = "pip"
 
 def add(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     """Add the command."""
-    voice = commands.add_parser("voice", help="list, add and remove speech models")
+    voice = commands.add_parser(
+        "voice", help="speech models, the microphone, and words of one's own"
+    )
     verbs = voice.add_subparsers(required=True, metavar="COMMAND")
     for part in _PARTS:
         part(verbs)
@@ -74,6 +77,8 @@ _PARTS: Final[tuple[Callable[[argparse._SubParsersAction[argparse.ArgumentParser
     _add_list,
     _add_add,
     _add_remove,
+    voice_test.add,
+    voice_teach.add,
 )
 
 
