@@ -40,8 +40,9 @@ LOUDEST_ROOM_DB: Final = -25.0
 """The loudest band of the room, below that of the speech: of synthetic words in kitchen noise, -18
 at a ratio of 10 dB. What is in the samples is all that the ear will ever know."""
 MOST_APART: Final = 0.32
-"""Farther from every brother, and the word was said in another way. Of people's digits, two of one
-speaker are 0.19 apart (median); the nearest other digit is 0.37 apart."""
+"""Farther from every brother, and the word was said in another way. One person's two takes of a
+digit are 0.19 apart (median; 0.25 for nine in ten), a digit and the nearest of the nine others
+0.29, any two digits 0.39."""
 MARGIN: Final = 0.85
 """The nearest word must be at most so far, as a share of the distance of the second nearest."""
 
