@@ -676,3 +676,91 @@ teach-kept = Your words are kept in { $file }. They are about a person: remove t
 teach-holds = A safety hold cannot be answered with them: there you say the whole phrase, or press.
 teach-forgotten = The own words of { $worker } are removed.
 teach-nothing-kept = No own words of { $worker } were kept.
+
+## Deviations
+found-problem-open = { $named ->
+    [yes] Problem, not resolved for { $time }: { $reason }. At: { $what }
+   *[other] Problem without a reason given, not resolved for { $time }. At: { $what }
+}
+found-problem = { $became ->
+    [put-right] { $named ->
+        [yes] Problem: { $reason }. The worker said it was put right and went on. At: { $what }
+       *[other] Problem without a reason given. The worker went on. At: { $what }
+    }
+    [out-of-service] { $named ->
+        [yes] Problem: { $reason }. The machine was taken out of service. At: { $what }
+       *[other] Problem without a reason given. The machine was taken out of service. At: { $what }
+    }
+   *[other] { $named ->
+        [yes] Problem: { $reason }. The session was ended. At: { $what }
+       *[other] Problem without a reason given. The session was ended. At: { $what }
+    }
+}
+found-out-of-service = The machine was taken out of service. At: { $what }
+found-ended-early = The session was ended before its end. At: { $what }
+found-unfinished = Nothing has happened for { $time }, and the session has not ended. At: { $what }
+found-no-way-in = There was no safe way to go on. At: { $what }
+found-hold-touched-after-doubt = The safety hold was pressed after doubtful words (“{ $heard }”): { $what }
+found-hold-read-back-refused = “{ $heard }” was taken for the phrase, and the worker said no: { $what }
+found-try-out-failed = The try-out showed that it was not so: { $what }
+found-wait-short = { $clock ->
+    [wall] By the wall clock only { $waited } of { $needed } passed. Was the clock set? { $what }
+   *[other] Only { $waited } of { $needed } passed: { $what }
+}
+found-wait-cut = Broken off after { $waited } of { $needed }: { $what }
+found-reading-off = { $told ->
+    [yes] { $what }: { $number } was out of its limit ({ $limit }). To be done: { $corrective } Then it read { $then }.
+   *[other] { $what }: { $number } was out of its limit ({ $limit }). No corrective action is given. Then it read { $then }.
+}
+found-reading-left-off = { $told ->
+    [yes] { $what }: { $number } was out of its limit ({ $limit }), and no later reading kept it. To be done: { $corrective }
+   *[other] { $what }: { $number } was out of its limit ({ $limit }), and no later reading kept it. No corrective action is given.
+}
+found-count-off = { $told ->
+    [yes] { $what }: { $number } counted ({ $limit }). To be done: { $corrective } Then { $then } were counted.
+   *[other] { $what }: { $number } counted ({ $limit }). Then { $then } were counted.
+}
+found-count-left-off = { $told ->
+    [yes] { $what }: { $number } counted ({ $limit }), and it was not put right. To be done: { $corrective }
+   *[other] { $what }: { $number } counted ({ $limit }), and it was not put right.
+}
+found-passes-ran-out = Still not right after pass { $number }: { $what }
+found-too-fast = Confirmed after { $time }, and it takes { $least } or more: { $what }
+found-none-in-stock = No spare part: { $what }
+found-shorter-than-usual = The session took { $time }. The middle of { $number } earlier ones is { $usual }.
+found-longer-than-usual = The session took { $time }. The middle of { $number } earlier ones is { $usual }.
+found-restarted = { $power ->
+    [cut] The computer was started anew; the session stood still for { $time }. At: { $what }
+   *[other] The kiosk was started anew; the session stood still for { $time }. At: { $what }
+}
+found-back-step = Went back from “{ $what }” to “{ $to }”.
+found-touch-only = All { $number } steps were confirmed by touch, though the ear works at this machine.
+found-text-unknown = The text of { $procedure }, version { $version } ({ $digest }), is not here any more. Speed, times and parts could not all be judged.
+found-session-early = { $machine }, { $day }: { $duty ->
+    [close] the evening work
+    [open] the morning work
+   *[other] { $title }
+} was finished at { $at }, long before its time ({ $begins } to { $until }).
+found-session-late = { $machine }, { $day }: { $duty ->
+    [close] the evening work
+    [open] the morning work
+   *[other] { $title }
+} was finished at { $at }. Its time was { $begins } to { $until }.
+found-session-not-finished = { $machine }, { $day }: { $duty ->
+    [close] the evening work
+    [open] the morning work
+   *[other] { $title }
+} was begun and not finished; last at work { $at }. Its time was { $begins } to { $until }.
+found-session-never-started = { $machine }, { $day }: { $duty ->
+    [close] the evening work
+    [open] the morning work
+   *[other] { $title }
+} was never started. Its time was { $begins } to { $until }.
+found-overdue = { $machine }: { $duty ->
+    [sample] a laboratory sample
+   *[other] { $title }
+} was due by { $day } and is not recorded.
+due-close = Evening work: { $machine }
+due-open = Morning work: { $machine }
+due-sample = Laboratory sample: { $machine }
+due-other = { $title }: { $machine }

@@ -681,3 +681,91 @@ teach-kept = Tus palabras están en { $file }. Son datos de una persona: bórral
 teach-holds = Con ellas no se responde a una parada de seguridad: allí se dice la frase entera o se pulsa.
 teach-forgotten = Las palabras propias de { $worker } se han borrado.
 teach-nothing-kept = No había palabras propias de { $worker }.
+
+## Deviations
+found-problem-open = { $named ->
+    [yes] Problema, sin resolver desde hace { $time }: { $reason }. En: { $what }
+   *[other] Problema sin motivo indicado, sin resolver desde hace { $time }. En: { $what }
+}
+found-problem = { $became ->
+    [put-right] { $named ->
+        [yes] Problema: { $reason }. El trabajador dijo que estaba resuelto y siguió. En: { $what }
+       *[other] Problema sin motivo indicado. El trabajador siguió. En: { $what }
+    }
+    [out-of-service] { $named ->
+        [yes] Problema: { $reason }. La máquina se puso fuera de servicio. En: { $what }
+       *[other] Problema sin motivo indicado. La máquina se puso fuera de servicio. En: { $what }
+    }
+   *[other] { $named ->
+        [yes] Problema: { $reason }. La sesión se terminó. En: { $what }
+       *[other] Problema sin motivo indicado. La sesión se terminó. En: { $what }
+    }
+}
+found-out-of-service = La máquina se puso fuera de servicio. En: { $what }
+found-ended-early = La sesión se terminó antes del final. En: { $what }
+found-unfinished = No ha pasado nada desde hace { $time } y la sesión no ha terminado. En: { $what }
+found-no-way-in = No había un camino seguro para seguir. En: { $what }
+found-hold-touched-after-doubt = El punto de seguridad se pulsó tras palabras dudosas (“{ $heard }”): { $what }
+found-hold-read-back-refused = “{ $heard }” se tomó por la frase y el trabajador dijo que no: { $what }
+found-try-out-failed = La prueba mostró que no era así: { $what }
+found-wait-short = { $clock ->
+    [wall] Según el reloj de pared solo pasaron { $waited } de { $needed }. ¿Se cambió la hora? { $what }
+   *[other] Solo pasaron { $waited } de { $needed }: { $what }
+}
+found-wait-cut = Interrumpido tras { $waited } de { $needed }: { $what }
+found-reading-off = { $told ->
+    [yes] { $what }: { $number } estaba fuera de su límite ({ $limit }). Qué hacer: { $corrective } Después marcó { $then }.
+   *[other] { $what }: { $number } estaba fuera de su límite ({ $limit }). No hay acción correctiva indicada. Después marcó { $then }.
+}
+found-reading-left-off = { $told ->
+    [yes] { $what }: { $number } estaba fuera de su límite ({ $limit }) y ninguna lectura posterior lo cumplió. Qué hacer: { $corrective }
+   *[other] { $what }: { $number } estaba fuera de su límite ({ $limit }) y ninguna lectura posterior lo cumplió. No hay acción correctiva indicada.
+}
+found-count-off = { $told ->
+    [yes] { $what }: se contaron { $number } ({ $limit }). Qué hacer: { $corrective } Después se contaron { $then }.
+   *[other] { $what }: se contaron { $number } ({ $limit }). Después se contaron { $then }.
+}
+found-count-left-off = { $told ->
+    [yes] { $what }: se contaron { $number } ({ $limit }) y no se corrigió. Qué hacer: { $corrective }
+   *[other] { $what }: se contaron { $number } ({ $limit }) y no se corrigió.
+}
+found-passes-ran-out = Todavía no estaba bien tras la pasada { $number }: { $what }
+found-too-fast = Confirmado a los { $time }, y se tarda { $least } o más: { $what }
+found-none-in-stock = Sin repuesto: { $what }
+found-shorter-than-usual = La sesión tardó { $time }. El valor central de { $number } anteriores es { $usual }.
+found-longer-than-usual = La sesión tardó { $time }. El valor central de { $number } anteriores es { $usual }.
+found-restarted = { $power ->
+    [cut] El ordenador arrancó de nuevo; la sesión estuvo parada { $time }. En: { $what }
+   *[other] El quiosco arrancó de nuevo; la sesión estuvo parada { $time }. En: { $what }
+}
+found-back-step = Volvió de “{ $what }” a “{ $to }”.
+found-touch-only = Los { $number } pasos se confirmaron con toques, aunque el oído funciona en esta máquina.
+found-text-unknown = El texto de { $procedure }, versión { $version } ({ $digest }), ya no está aquí. No se pudo juzgar toda la rapidez, los tiempos y las piezas.
+found-session-early = { $machine }, { $day }: { $duty ->
+    [close] el trabajo de la noche
+    [open] el trabajo de la mañana
+   *[other] { $title }
+} terminó a las { $at }, mucho antes de su tiempo ({ $begins } a { $until }).
+found-session-late = { $machine }, { $day }: { $duty ->
+    [close] el trabajo de la noche
+    [open] el trabajo de la mañana
+   *[other] { $title }
+} terminó a las { $at }. Su tiempo era de { $begins } a { $until }.
+found-session-not-finished = { $machine }, { $day }: { $duty ->
+    [close] el trabajo de la noche
+    [open] el trabajo de la mañana
+   *[other] { $title }
+} se empezó y no se terminó; última actividad { $at }. Su tiempo era de { $begins } a { $until }.
+found-session-never-started = { $machine }, { $day }: { $duty ->
+    [close] el trabajo de la noche
+    [open] el trabajo de la mañana
+   *[other] { $title }
+} no se empezó. Su tiempo era de { $begins } a { $until }.
+found-overdue = { $machine }: { $duty ->
+    [sample] una muestra de laboratorio
+   *[other] { $title }
+}, vencía el { $day } y no está en el registro.
+due-close = Trabajo de la noche: { $machine }
+due-open = Trabajo de la mañana: { $machine }
+due-sample = Muestra de laboratorio: { $machine }
+due-other = { $title }: { $machine }

@@ -636,3 +636,91 @@ teach-kept = 가르친 말은 { $file } 에 있습니다. 개인 정보이니 �
 teach-holds = 안전 확인에는 이 말로 답할 수 없습니다. 문장을 모두 말하거나 누르세요.
 teach-forgotten = { $worker } 님이 가르친 말을 지웠습니다.
 teach-nothing-kept = { $worker } 님이 가르친 말이 없습니다.
+
+## Deviations
+found-problem-open = { $named ->
+    [yes] 문제, { $time } 동안 해결되지 않음: { $reason }. 단계: { $what }
+   *[other] 이유를 말하지 않은 문제, { $time } 동안 해결되지 않음. 단계: { $what }
+}
+found-problem = { $became ->
+    [put-right] { $named ->
+        [yes] 문제: { $reason }. 작업자가 해결했다고 하고 계속했습니다. 단계: { $what }
+       *[other] 이유를 말하지 않은 문제. 작업자가 계속했습니다. 단계: { $what }
+    }
+    [out-of-service] { $named ->
+        [yes] 문제: { $reason }. 기계 사용을 중지했습니다. 단계: { $what }
+       *[other] 이유를 말하지 않은 문제. 기계 사용을 중지했습니다. 단계: { $what }
+    }
+   *[other] { $named ->
+        [yes] 문제: { $reason }. 작업을 끝냈습니다. 단계: { $what }
+       *[other] 이유를 말하지 않은 문제. 작업을 끝냈습니다. 단계: { $what }
+    }
+}
+found-out-of-service = 기계 사용을 중지했습니다. 단계: { $what }
+found-ended-early = 작업을 끝나기 전에 마쳤습니다. 단계: { $what }
+found-unfinished = { $time } 동안 아무 일도 없고 작업이 끝나지 않았습니다. 단계: { $what }
+found-no-way-in = 안전하게 계속할 방법이 없었습니다. 단계: { $what }
+found-hold-touched-after-doubt = 불확실한 말(“{ $heard }”) 뒤에 안전 확인을 눌러서 했습니다: { $what }
+found-hold-read-back-refused = “{ $heard }” 소리를 안전 문구로 들었고, 작업자가 아니라고 했습니다: { $what }
+found-try-out-failed = 시험해 보니 아니었습니다: { $what }
+found-wait-short = { $clock ->
+    [wall] 벽시계로는 { $needed } 가운데 { $waited }만 지났습니다. 시계를 바꾸었습니까? { $what }
+   *[other] { $needed } 가운데 { $waited }만 지났습니다: { $what }
+}
+found-wait-cut = { $needed } 가운데 { $waited } 뒤에 중단: { $what }
+found-reading-off = { $told ->
+    [yes] { $what }: { $number }, 한계({ $limit })를 벗어났습니다. 할 일: { $corrective } 그다음 값: { $then }.
+   *[other] { $what }: { $number }, 한계({ $limit })를 벗어났습니다. 정해진 조치가 없습니다. 그다음 값: { $then }.
+}
+found-reading-left-off = { $told ->
+    [yes] { $what }: { $number }, 한계({ $limit })를 벗어났고, 그 뒤에 한계를 지킨 값이 없습니다. 할 일: { $corrective }
+   *[other] { $what }: { $number }, 한계({ $limit })를 벗어났고, 그 뒤에 한계를 지킨 값이 없습니다. 정해진 조치가 없습니다.
+}
+found-count-off = { $told ->
+    [yes] { $what }: { $number }개를 셌습니다({ $limit }). 할 일: { $corrective } 그다음 { $then }개를 셌습니다.
+   *[other] { $what }: { $number }개를 셌습니다({ $limit }). 그다음 { $then }개를 셌습니다.
+}
+found-count-left-off = { $told ->
+    [yes] { $what }: { $number }개를 셌고({ $limit }), 바로잡지 않았습니다. 할 일: { $corrective }
+   *[other] { $what }: { $number }개를 셌고({ $limit }), 바로잡지 않았습니다.
+}
+found-passes-ran-out = { $number }번째에도 아직 좋지 않았습니다: { $what }
+found-too-fast = { $time } 만에 확인했지만 { $least } 이상 걸리는 일입니다: { $what }
+found-none-in-stock = 예비 부품 없음: { $what }
+found-shorter-than-usual = 작업에 { $time } 걸렸습니다. 앞선 { $number }번의 가운데 값은 { $usual }입니다.
+found-longer-than-usual = 작업에 { $time } 걸렸습니다. 앞선 { $number }번의 가운데 값은 { $usual }입니다.
+found-restarted = { $power ->
+    [cut] 컴퓨터가 다시 켜졌고, 작업이 { $time } 멈췄습니다. 단계: { $what }
+   *[other] 안내기가 다시 시작되었고, 작업이 { $time } 멈췄습니다. 단계: { $what }
+}
+found-back-step = “{ $what }”에서 “{ $to }” 단계로 되돌아갔습니다.
+found-touch-only = 이 기계에서 음성이 되는데도 { $number }단계 모두 눌러서 확인했습니다.
+found-text-unknown = { $procedure } 버전 { $version } ({ $digest })의 글이 이제 없습니다. 속도, 시간, 부품을 모두 판단하지는 못했습니다.
+found-session-early = { $machine }, { $day }: { $duty ->
+    [close] 저녁 작업
+    [open] 아침 작업
+   *[other] { $title }
+} 끝난 때 { $at }, 제시간({ $begins }부터 { $until }까지)보다 훨씬 먼저입니다.
+found-session-late = { $machine }, { $day }: { $duty ->
+    [close] 저녁 작업
+    [open] 아침 작업
+   *[other] { $title }
+} 끝난 때 { $at }. 제시간은 { $begins }부터 { $until }까지였습니다.
+found-session-not-finished = { $machine }, { $day }: { $duty ->
+    [close] 저녁 작업
+    [open] 아침 작업
+   *[other] { $title }
+} 시작했지만 끝내지 않음, 마지막 작업 { $at }. 제시간은 { $begins }부터 { $until }까지였습니다.
+found-session-never-started = { $machine }, { $day }: { $duty ->
+    [close] 저녁 작업
+    [open] 아침 작업
+   *[other] { $title }
+} 시작하지 않음. 제시간은 { $begins }부터 { $until }까지였습니다.
+found-overdue = { $machine }: { $duty ->
+    [sample] 실험실 시료
+   *[other] { $title }
+}, 기한 { $day }, 기록 없음.
+due-close = 저녁 작업: { $machine }
+due-open = 아침 작업: { $machine }
+due-sample = 실험실 시료: { $machine }
+due-other = { $title }: { $machine }

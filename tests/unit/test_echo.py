@@ -13,7 +13,7 @@ import pytest
 from kiosk.listening.echo import EchoFilter, NoEchoFilter, SpeechBeside
 from kiosk.listening.endpoint import FRAME, Gate
 from kiosk.listening.reference import Reference
-
+from kiosk.opening import echo_filter
 from kiosk.speaking.prompt_cache import PromptCache
 from kiosk.speaking.renderer import Renderer
 

@@ -26,7 +26,7 @@ from kiosk.review.record import SessionRecord
 from kiosk.review.recording import record_of
 from kiosk.review.schedule import Stand, daily, kept
 from kiosk.shipped import shipped
-from tests.plans import hold
+from tests.plans import hold, step
 from tests.plans import plan as small_plan
 from tests.proof.walks import TOUCH, Walk
 from tests.unit.review_crew import (
@@ -262,10 +262,18 @@ def test_a_session_is_held_against_the_median_of_earlier_ones():
     assert rules_of(*judged(short, *closes[:5])) == ["much-shorter-than-usual"]
     assert judged(short, *closes[:4]) == ()
     assert judged(short, *closes[:4], *closes[:4], short) == ()
-    assert judged(short, *closes[:4], aborted().record()) == ()
+    stopped = replace(aborted().record(), session="stopped")
+    assert judged(short, *closes[:4], stopped) == ()
     assert judged(short, *(replace(one, practice=False) for one in closes)) == ()
     later = [replace(one, begun_utc=one.begun_utc + 30 * 86_400) for one in closes]
     assert judged(short, *later) == ()
+
+
+def test_a_walk_that_cannot_go_on_safely_is_seen():
+    closed = small_plan(step("tools"), step("door", requires=("power isolated",)))
+    walk = Walk(closed).do(c.Start("ana", "en")).do(c.Confirm(), after=9)
+    (found,) = judged(record_of("s1", walk.events, walk.plan))
+    assert (found.rule, found.step, found.weight) == ("no-way-to-go-on", "tools", 82)
 
 
 def test_the_pin_of_a_second_person_is_no_press_instead_of_a_phrase():

@@ -11,6 +11,7 @@ import pytest
 from kiosk.engine import commands as c
 from kiosk.engine import events as e
 from kiosk.journal.codec import UnknownEvent
+from kiosk.journal.store import Journal
 from kiosk.review.record import Asked, Became, Ended, Left, Said, in_zone
 from kiosk.review.recording import record_of
 from tests.proof.walks import TOUCH, VOICE
@@ -172,3 +173,13 @@ def test_a_record_without_a_beginning_is_refused_and_a_record_cannot_be_changed(
         record_of("x", [e.Event(c.Instant(0, 0, "b"), VOICE, e.EndAsked())], None)
     with pytest.raises(FrozenInstanceError):
         shift().record().machine = "other"  # type: ignore[misc]
+
+
+def test_a_session_read_back_from_the_journal_has_the_same_record(tmp_path):
+    walk = shift().to("guards").act(c.GivePhrase()).act(c.No()).to_the_end()
+    journal = Journal(tmp_path)
+    try:
+        journal.append(walk.session, walk.events)
+        assert record_of(walk.session, journal.events(walk.session), walk.plan) == walk.record()
+    finally:
+        journal.close()

@@ -242,6 +242,12 @@ def test_a_machine_that_stands_apart_misses_no_night():
     assert all(one.session for one in found.suspects)
 
 
+def test_a_machine_made_ready_after_closing_misses_only_the_nights_to_come():
+    late = walk(DAY - timedelta(days=3), "23:00")
+    broken = walk(DAY - timedelta(days=2), "21:00", close=True)
+    assert all(one.session for one in of([late, broken]).suspects)
+
+
 def test_closing_follows_the_clocks_of_the_place():
     before, after = closing(SITE, date(2026, 10, 31)), closing(SITE, date(2026, 11, 1))
     assert after - before == 25 * 3600
