@@ -10,7 +10,7 @@ from dataclasses import replace
 from pathlib import Path
 
 from kiosk import home
-from kiosk.cli import calc, log, voice
+from kiosk.cli import calc, history, lab, log, voice
 from kiosk.cli.place import Failed, data, demo_folder, demo_site
 from kiosk.cli.place import shop as shop_of
 from kiosk.clock import LeapingClock
@@ -74,7 +74,7 @@ def _parser() -> argparse.ArgumentParser:
     draw.add_argument("--into", type=Path, default=Path(), help="folder (default: this one)")
     draw.set_defaults(command=_draw)
 
-    for group in (log, calc, voice):
+    for group in (log, calc, voice, lab, history):
         group.add(commands)
     return parser
 

@@ -8,6 +8,7 @@ from contextlib import closing
 from kiosk.cli.place import Failed, data
 from kiosk.cli.place import journal as open_journal
 from kiosk.cli.place import shop as shop_of
+from kiosk.journal.shop_facts import STREAM
 
 
 def add(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
@@ -23,7 +24,7 @@ def add(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     auditing.set_defaults(command=_audit)
     listed = log.add_parser("list", help="list the sessions")
     listed.set_defaults(command=_list)
-    shown = log.add_parser("show", help="print one session")
+    shown = log.add_parser("show", help="print one session, or the shop's own facts: show shop")
     shown.add_argument("session")
     shown.set_defaults(command=_show)
 
@@ -73,7 +74,8 @@ def _show(parsed: argparse.Namespace) -> int:
     from kiosk.journal.telling import event_line
 
     with closing(open_journal()) as journal:
-        events = journal.events(parsed.session)
+        shop_facts = parsed.session == STREAM
+        events = journal.shop_events() if shop_facts else journal.events(parsed.session)
     if not events:
         raise Failed(f"No session is called '{parsed.session}'. 'kiosk log list' names them.")
     for event in events:

@@ -96,9 +96,7 @@ def heading(of: Judged) -> Trend | str:
 def _limit(of: Entered, who: Authority) -> MicrobialLimit:
     limit = limit_for(who, of.of.analysis, of.of.product)
     if limit.per != of.of.per:
-        raise NoSuchLimit(
-            f"{who.title} sets its limit per {limit.per}, and this result is per {of.of.per}"
-        )
+        raise NoSuchLimit("other-unit", title=who.title, limit_per=limit.per, per=of.of.per)
     return limit
 
 

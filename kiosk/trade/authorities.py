@@ -8,6 +8,7 @@ from decimal import Decimal
 from enum import StrEnum
 from typing import Any, ClassVar, TypeVar
 
+from kiosk.trade.keyed import Keyed
 from kiosk.trade.sampling_plan import SamplingPlan
 
 Record = TypeVar("Record")
@@ -15,8 +16,19 @@ Record = TypeVar("Record")
 _STRICT: dict[str, Any] = {"extra": "forbid", "coerce_numbers_to_str": True}
 
 
-class NoSuchLimit(LookupError):
+_SAYS = {
+    "several-limits": "{title} has {count} limits for {test} in {product}: keep one",
+    "no-limit": "{title} has no limit for {test} in {product}; it has {known}",
+    "other-unit": "{title} sets its limit per {limit_per}, and this result is per {per}",
+    "no-authority": "no authority is called '{name}'; known are {known}",
+    "no-plan": "no sampling plan is called '{name}'; known are {known}",
+}
+
+
+class NoSuchLimit(Keyed, LookupError):
     """An authority or its limit is not in the table; the message says what is."""
+
+    says = _SAYS
 
 
 class Analysis(StrEnum):
@@ -116,12 +128,12 @@ class Authorities:
 
 def authority(table: Authorities, name: str) -> Authority:
     """Return an authority by its id. Raises NoSuchLimit."""
-    return _one({one.id: one for one in table.authorities}, name, "authority")
+    return _one({one.id: one for one in table.authorities}, name, "no-authority")
 
 
 def lot_plan(table: Authorities, name: str) -> LotPlan:
     """Return a law's sampling plan by its id. Raises NoSuchLimit."""
-    return _one({one.id: one for one in table.lot_plans}, name, "sampling plan")
+    return _one({one.id: one for one in table.lot_plans}, name, "no-plan")
 
 
 def limit_for(of: Authority, test: Analysis, product: Product) -> MicrobialLimit:
@@ -130,14 +142,16 @@ def limit_for(of: Authority, test: Analysis, product: Product) -> MicrobialLimit
     if len(found) == 1:
         return found[0]
     if found:
-        raise NoSuchLimit(f"{of.title} has {len(found)} limits for {test} in {product}: keep one")
+        raise NoSuchLimit(
+            "several-limits", title=of.title, count=len(found), test=test, product=product
+        )
     known = _listed([f"{one.test} in {', '.join(one.products)}" for one in of.limits])
-    raise NoSuchLimit(f"{of.title} has no limit for {test} in {product}; it has {known}")
+    raise NoSuchLimit("no-limit", title=of.title, test=test, product=product, known=known)
 
 
-def _one(records: dict[str, Record], name: str, kind: str) -> Record:
+def _one(records: dict[str, Record], name: str, key: str) -> Record:
     if name not in records:
-        raise NoSuchLimit(f"no {kind} is called '{name}'; known are {_listed(sorted(records))}")
+        raise NoSuchLimit(key, name=name, known=_listed(sorted(records)))
     return records[name]
 
 

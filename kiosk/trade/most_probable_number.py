@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from math import comb, exp, expm1, fsum, log, log1p
 
+from kiosk.trade.keyed import Keyed
 from kiosk.trade.rounding import Amount, Qualifier, significant
 
 METHOD = "likelihood ratio (Ridout 1994), 95 %; one-sided when all tubes agree"
@@ -25,8 +26,19 @@ _CLOSE = 1e-13
 _MOST_TURNS = 200
 
 
-class NotADesign(ValueError):
+_SAYS = {
+    "bad-amount": "{amount} g in a tube: write the grams of sample, above 0",
+    "bad-tubes": "{tubes} tubes: write how many tubes got this amount, 1 or more",
+    "bad-positive": "{positive} of {tubes} tubes positive: write 0 to {tubes}",
+    "no-tubes": "no tubes: give at least one dilution",
+    "one-tube": "one tube alone gives no number: give at least two tubes",
+}
+
+
+class NotADesign(Keyed, ValueError):
     """Tubes cannot be as they are written; the message says what to change."""
+
+    says = _SAYS
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,13 +52,11 @@ class Tubes:
 
     def __post_init__(self) -> None:
         if not (self.amount.is_finite() and self.amount > 0):
-            raise NotADesign(f"{self.amount} g in a tube: write the grams of sample, above 0")
+            raise NotADesign("bad-amount", amount=self.amount)
         if self.tubes < 1:
-            raise NotADesign(f"{self.tubes} tubes: write how many tubes got this amount, 1 or more")
+            raise NotADesign("bad-tubes", tubes=self.tubes)
         if not 0 <= self.positive <= self.tubes:
-            raise NotADesign(
-                f"{self.positive} of {self.tubes} tubes positive: write 0 to {self.tubes}"
-            )
+            raise NotADesign("bad-positive", positive=self.positive, tubes=self.tubes)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -103,9 +113,9 @@ _Rows = list[tuple[float, int, int]]
 
 def _rows(design: Sequence[Tubes]) -> _Rows:
     if not design:
-        raise NotADesign("no tubes: give at least one dilution")
+        raise NotADesign("no-tubes")
     if sum(one.tubes for one in design) < 2:
-        raise NotADesign("one tube alone gives no number: give at least two tubes")
+        raise NotADesign("one-tube")
     return [(float(one.amount), one.tubes, one.positive) for one in design]
 
 

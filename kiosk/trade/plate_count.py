@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from enum import StrEnum
 
+from kiosk.trade.keyed import Keyed
 from kiosk.trade.rounding import Amount, Qualifier, significant
 
 SPREADER_SHARE = Decimal("0.25")
@@ -18,8 +19,21 @@ CROWDED = 100
 _TENFOLD = Decimal("0.1")
 
 
-class NotAPlate(ValueError):
+_SAYS = {
+    "bad-dilution": "dilution {dilution}: write 1:100 as 0.01, undiluted as 1",
+    "bad-volume": "volume {volume} mL: write the mL put on the plate, above 0",
+    "bad-spread": "spread {spread}: write the share of the plate, as 0.25",
+    "bad-colonies": "{colonies} colonies: write 0 or more",
+    "no-area": "a plate with more than 100 colonies per cm² needs its area in cm²",
+    "no-plate": "no plate: give at least one",
+    "no-count": "a plate marked '{mark}' has no count",
+}
+
+
+class NotAPlate(Keyed, ValueError):
     """A plate cannot be as it is written; the message says what to change."""
+
+    says = _SAYS
 
 
 class Mark(StrEnum):
@@ -71,15 +85,15 @@ class Plate:
 
     def __post_init__(self) -> None:
         if not 0 < self.dilution <= 1:
-            raise NotAPlate(f"dilution {self.dilution}: write 1:100 as 0.01, undiluted as 1")
+            raise NotAPlate("bad-dilution", dilution=self.dilution)
         if not self.volume > 0:
-            raise NotAPlate(f"volume {self.volume} mL: write the mL put on the plate, above 0")
+            raise NotAPlate("bad-volume", volume=self.volume)
         if not 0 <= self.spread <= 1:
-            raise NotAPlate(f"spread {self.spread}: write the share of the plate, as 0.25")
+            raise NotAPlate("bad-spread", spread=self.spread)
         if not isinstance(self.colonies, Mark) and self.colonies < 0:
-            raise NotAPlate(f"{self.colonies} colonies: write 0 or more")
+            raise NotAPlate("bad-colonies", colonies=self.colonies)
         if self.colonies is Mark.CROWDED and not (self.area and self.area > 0):
-            raise NotAPlate("a plate with more than 100 colonies per cm² needs its area in cm²")
+            raise NotAPlate("no-area")
 
     @property
     def sample(self) -> Decimal:
@@ -141,14 +155,14 @@ def weighted_mean(plates: Sequence[Plate]) -> Decimal:
     """
     counts = [_colonies(one) for one in plates]
     if not counts:
-        raise NotAPlate("no plate: give at least one")
+        raise NotAPlate("no-plate")
     return sum(counts) / sum((one.sample for one in plates), Decimal(0))
 
 
 def count_plates(plates: Sequence[Plate], rule: CountingRule = BAM) -> PlateCount:
     """Return the count by a standard's rule. Raises NotAPlate when no plate is given."""
     if not plates:
-        raise NotAPlate("no plate: give at least one")
+        raise NotAPlate("no-plate")
     usable, reasons = _usable(plates)
     if not usable:
         spreaders = any(one.why is Why.SPREADER for one in reasons)
@@ -282,7 +296,7 @@ def _below(plate: Plate, rule: CountingRule) -> bool:
 
 def _colonies(plate: Plate) -> int:
     if isinstance(plate.colonies, Mark):
-        raise NotAPlate(f"a plate marked '{plate.colonies}' has no count")
+        raise NotAPlate("no-count", mark=plate.colonies)
     return plate.colonies
 
 

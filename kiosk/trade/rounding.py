@@ -7,14 +7,26 @@ from dataclasses import dataclass
 from decimal import ROUND_HALF_EVEN, Context, Decimal
 from enum import StrEnum
 
+from kiosk.trade.keyed import Keyed
+
 DIGITS = 2
 """Significant digits of a reported count: FDA BAM chapter 3. READ in copies."""
 
-_TEXT = re.compile(r"(<|>|est\.?|~)?\s*([0-9][0-9,]*(?:\.[0-9]+)?)", re.IGNORECASE)
+_TEXT = re.compile(r"(<|>|est\.?|~)?\s*([0-9]{1,3}(?:,[0-9]{3})+(?:\.[0-9]+)?|[0-9]+(?:\.[0-9]+)?)", re.IGNORECASE)
 
 
-class NotAResult(ValueError):
+_SAYS = {
+    "number-missing": "a result that is '{qualifier}' must have a number",
+    "number-too-many": "a result that is '{qualifier}' must have no number",
+    "bad-number": "{value} is no count; write 0 or more",
+    "no-result": "'{text}' is no result; write it as 1200, < 10, > 1100 or spreaders",
+}
+
+
+class NotAResult(Keyed, ValueError):
     """A text or a number is no laboratory result; the message says what to write."""
+
+    says = _SAYS
 
 
 class Qualifier(StrEnum):
@@ -50,12 +62,10 @@ class Amount:
 
     def __post_init__(self) -> None:
         if (self.value is None) != (self.qualifier in _NO_NUMBER):
-            raise NotAResult(
-                f"a result that is '{self.qualifier}' must have "
-                + ("no number" if self.qualifier in _NO_NUMBER else "a number")
-            )
+            key = "number-missing" if self.value is None else "number-too-many"
+            raise NotAResult(key, qualifier=self.qualifier)
         if self.value is not None and not (self.value.is_finite() and self.value >= 0):
-            raise NotAResult(f"{self.value} is no count; write 0 or more")
+            raise NotAResult("bad-number", value=self.value)
 
     def exceeds(self, limit: Decimal) -> bool | None:
         """Say whether the true value lies above a limit; None when this result cannot tell.
@@ -101,7 +111,7 @@ def read_amount(text: str) -> Amount:
         return Amount(Qualifier(plain))
     match = _TEXT.fullmatch(plain)
     if match is None:
-        raise NotAResult(f"'{text}' is no result; write it as 1200, < 10, > 1100 or spreaders")
+        raise NotAResult("no-result", text=text)
     sign = match[1] or ""
     qualifier = {"": Qualifier.EXACT, "<": Qualifier.LESS_THAN, ">": Qualifier.MORE_THAN}.get(
         sign, Qualifier.ESTIMATED

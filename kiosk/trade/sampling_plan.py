@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from enum import StrEnum
 
+from kiosk.trade.keyed import Keyed
 from kiosk.trade.rounding import Amount, Qualifier
 
 ABSENT = Amount(Qualifier.EXACT, Decimal(0))
@@ -16,8 +17,19 @@ PRESENT = Amount(Qualifier.MORE_THAN, Decimal(0))
 """A presence test that found the organism."""
 
 
-class NotAPlan(ValueError):
+_SAYS = {
+    "no-sample": "n = {n}: a plan needs at least one sample",
+    "bad-c": "c = {c}: write 0 to n, here {n}",
+    "bad-m": "m = {m}: write 0 or more",
+    "bad-top": "M = {top}: M must lie above m = {m}; two classes have no M",
+    "other-number": "{given} samples for a plan of {n}: give {n} results of one lot",
+}
+
+
+class NotAPlan(Keyed, ValueError):
     """A plan, or the samples given to it, cannot be; the message says what to change."""
+
+    says = _SAYS
 
 
 class Verdict(StrEnum):
@@ -48,13 +60,13 @@ class SamplingPlan:
 
     def __post_init__(self) -> None:
         if self.n < 1:
-            raise NotAPlan(f"n = {self.n}: a plan needs at least one sample")
+            raise NotAPlan("no-sample", n=self.n)
         if not 0 <= self.c <= self.n:
-            raise NotAPlan(f"c = {self.c}: write 0 to n, here {self.n}")
+            raise NotAPlan("bad-c", c=self.c, n=self.n)
         if not self.m >= 0:
-            raise NotAPlan(f"m = {self.m}: write 0 or more")
+            raise NotAPlan("bad-m", m=self.m)
         if self.top is not None and not self.top > self.m:
-            raise NotAPlan(f"M = {self.top}: M must lie above m = {self.m}; two classes have no M")
+            raise NotAPlan("bad-top", top=self.top, m=self.m)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -81,9 +93,7 @@ def judge(plan: SamplingPlan, samples: Sequence[Amount]) -> Judged:
     interpretation in (EC) 2073/2005, MEM.
     """
     if len(samples) != plan.n:
-        raise NotAPlan(
-            f"{len(samples)} samples for a plan of {plan.n}: give {plan.n} results of one lot"
-        )
+        raise NotAPlan("other-number", given=len(samples), n=plan.n)
     over_m = [one.exceeds(plan.m) for one in samples]
     over_top = [plan.top is not None and one.exceeds(plan.top) for one in samples]
     best = _verdict(plan, over_m.count(True), over_top.count(True))

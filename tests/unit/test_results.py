@@ -102,6 +102,7 @@ def test_semicolons_a_byte_order_mark_and_other_column_orders_are_read(tmp_path)
         ("counter,left,2026-11-20,plain,total count,1200,Lab", "barrel: counter has no head"),
         ("patio,left,20.11.2026,plain,total count,1200,Lab", "day: '20.11.2026' is no day"),
         ("patio,left,2026-11-26,plain,total count,1200,Lab", "day: 2026-11-26 is not between"),
+        ("patio,left,1026-11-20,plain,total count,1200,Lab", "day: 1026-11-20 is not between"),
         ("patio,left,2026-11-20,cake,total count,1200,Lab", "product: 'cake'"),
         ("patio,left,2026-11-20,plain,colour,1200,Lab", "analysis: 'colour'"),
         ("patio,left,2026-11-20,plain,total count,many,Lab", "amount: 'many' is no result"),
@@ -256,6 +257,27 @@ def test_results_of_one_day_count_as_one_and_the_worst():
     same = [*entered("900"), *entered("60000", sample="S2")]
     (one,) = barrels(same, USDA, TODAY)
     assert [(day.over, day.results) for day in one.days] == [(True, 2)]
+
+
+def test_over_is_worse_than_untold_and_untold_worse_than_within():
+    def found(plain: str, bulky: str) -> bool | None:
+        test = {"analysis": Analysis.COLIFORM}
+        rows = [*entered(plain, **test), *entered(bulky, product=Product.BULKY, **test)]
+        (day,) = barrels(rows, USDA, TODAY)[0].days
+        return day.over
+
+    assert found("15", "spreaders") is True
+    assert found("spreaders", "9") is None
+    assert found("9", "15") is False
+
+
+def test_the_day_of_the_notice_moves_the_additional_sample():
+    rows = entered("60000", "60000")
+    (one,) = barrels(rows, USDA, TODAY)
+    assert one.standing.resample == (TODAY.toordinal() + 3, TODAY.toordinal() + 21)
+    notified = TODAY + timedelta(days=4)
+    (one,) = barrels(rows, USDA, TODAY, {one.of: notified})
+    assert one.standing.resample == (notified.toordinal() + 3, notified.toordinal() + 21)
 
 
 def test_barrels_and_analyses_are_judged_apart():

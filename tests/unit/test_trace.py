@@ -20,7 +20,7 @@ from kiosk.procedure.authorities import load_authorities
 from kiosk.procedure.model import Standing
 from kiosk.procedure.plan import Inspect, JudgedBy, Measure, Wait
 from kiosk.procedure.site import load_site
-from kiosk.review.clues import CLUES, Clue
+from kiosk.review.clues import CLUES, FADE_PER_DAY, Clue
 from kiosk.review.results import Entered, Sample
 from kiosk.review.signs import Sign, Walked, signs, walked
 from kiosk.review.trace import Trace, closing, trace
@@ -39,7 +39,7 @@ PLAN = plan(
         "sanitizer strength", "mg/L", Decimal(0), Decimal(400), (),
         JudgedBy("sanitizer strength", Decimal(100), Decimal(200), "4-501.114(A)"),
     ), establishes=("solution mixed",)),
-    step("pour", requires=("solution mixed",)),
+    step("pour", requires=("solution mixed",), establishes=("chemical in machine",)),
     step("contact", Wait(300.0), establishes=("surfaces sanitized",)),
     step("mix", Measure(
         "mix temperature", "°C", Decimal(-10), Decimal(40), (),
@@ -130,6 +130,17 @@ def test_a_contact_that_began_too_soon():
     assert alone(walk(fill=45)) == ()
 
 
+def test_a_wait_that_was_cut():
+    one = walk()
+    steps = tuple(
+        replace(stay, waited_s=120.0) if stay.step == "contact" else stay
+        for stay in one.record.steps
+    )
+    found = the_sign(replace(one, record=replace(one.record, steps=steps)))
+    assert (found.clue, found.share) == (Clue.SHORT_CONTACT, 1.0)
+    assert found.english == "waited 120 s of 300 s"
+
+
 def test_a_weak_strip_and_a_good_one_right_after():
     found = the_sign(walk(strip=(50, 150), remix=9))
     assert found.clue is Clue.WEAK_SANITIZER
@@ -189,6 +200,16 @@ def test_a_worn_part_counts_until_it_is_replaced():
     assert sorted(worn) == [str(before[1]), str(before[2])]
 
 
+def test_a_worn_part_counts_from_when_it_was_first_found():
+    days = [DAY - timedelta(days=n) for n in (8, 1)]
+    walks = [walk(day, finding=c.Finding.NONE_LEFT) for day in days]
+    last = walk()
+    (sign,) = by_session(of([*walks, last]), last).signs
+    share = CLUES[Clue.WORN_PART].figures["at_once"]
+    assert sign.share == pytest.approx(share + (1 - share) * 8 / 14, abs=0.01)
+    assert "8 days before" in sign.english
+
+
 def test_a_part_replaced_outside_a_session_is_not_worn_any_more():
     day = DAY - timedelta(days=2)
     walks = [walk(DAY - timedelta(days=4), finding=c.Finding.NONE_LEFT), walk(day)]
@@ -205,7 +226,8 @@ def test_a_new_worker_is_new_only_where_others_were_there_before():
     new = walk(worker="ben")
     assert kinds(of([new]).suspects[0]) == []
     long_ago = walk(DAY - timedelta(days=30), "21:40", close=True)
-    assert kinds(of([long_ago, new]).suspects[0]) == [Clue.NEW_WORKER]
+    (sign,) = of([long_ago, new]).suspects[0].signs
+    assert (sign.clue, sign.share) == (Clue.NEW_WORKER, 1.0)
     first = CLUES[Clue.NEW_WORKER].figures["first_sessions"]
     many = [walk(DAY - timedelta(days=1), f"{n:02}:00", worker="ben") for n in range(int(first))]
     assert Clue.NEW_WORKER not in kinds(by_session(of([long_ago, *many, new]), new))
@@ -242,6 +264,19 @@ def test_a_machine_that_stands_apart_misses_no_night():
     assert all(one.session for one in found.suspects)
 
 
+def test_a_machine_that_was_never_made_ready_misses_no_night():
+    found = of([walk(DAY - timedelta(days=2), end_at="contact")])
+    assert all(one.session for one in found.suspects)
+
+
+def test_nights_before_the_last_good_result_are_not_looked_at():
+    ready = walk(DAY - timedelta(days=4))
+    found = of([ready], sample(DAY - timedelta(days=2), "900"))
+    assert [round(one.at_utc) for one in found.suspects] == [
+        round(closing(SITE, DAY - timedelta(days=n))) for n in (1, 2)
+    ]
+
+
 def test_a_machine_made_ready_after_closing_misses_only_the_nights_to_come():
     late = walk(DAY - timedelta(days=3), "23:00")
     broken = walk(DAY - timedelta(days=2), "21:00", close=True)
@@ -271,6 +306,13 @@ def test_the_window_ends_at_the_sample_and_at_the_last_good_result():
     without = of(walks)
     assert walks[0].record.session not in {one.session for one in without.suspects}
     assert walks[1].record.session in {one.session for one in without.suspects}
+
+
+def test_the_last_of_several_good_results_ends_the_looking_back():
+    early, last = (sample(DAY - timedelta(days=n), "900") for n in (5, 2))
+    same_day = sample(DAY, "800")
+    for order in ((early, last, same_day), (same_day, last, early)):
+        assert of([walk()], *order).good == last
 
 
 @pytest.mark.parametrize(
@@ -303,6 +345,10 @@ def test_a_fresh_mishap_comes_before_an_old_one_and_signs_before_none():
     order = [one.session for one in found.suspects if one.session]
     assert order == [one.record.session for one in (fresh, old, clean)]
     assert by_session(found, clean).score == 0
+    (sign,) = alone(old)
+    days = by_session(found, old).days_before
+    assert days == pytest.approx(5 + 12.5 / 24)
+    assert by_session(found, old).score == pytest.approx(sign.score * FADE_PER_DAY**days)
 
 
 def test_it_says_that_it_is_a_lead_and_no_proof():
