@@ -12,7 +12,9 @@ from kiosk.trade.keyed import Keyed
 DIGITS = 2
 """Significant digits of a reported count: FDA BAM chapter 3. READ in copies."""
 
-_TEXT = re.compile(r"(<|>|est\.?|~)?\s*([0-9]{1,3}(?:,[0-9]{3})+(?:\.[0-9]+)?|[0-9]+(?:\.[0-9]+)?)", re.IGNORECASE)
+_TEXT = re.compile(
+    r"(<|>|est\.?|~)?\s*((?:[0-9]{1,3}(?:,[0-9]{3})+|[0-9]+)(?:\.[0-9]+)?)", re.IGNORECASE
+)
 
 
 _SAYS = {
