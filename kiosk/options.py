@@ -61,3 +61,5 @@ class Option:
     """What to say for it, and what stands on its button."""
     detail: str = ""
     """What it stands for, where the words alone do not tell."""
+    also: tuple[str, ...] = ()
+    """Other words that may be said for it."""

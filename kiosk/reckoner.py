@@ -133,8 +133,7 @@ class Reckoner:
         if self._finding is not None:
             return (Option(NeverMind(), words.say("say-back-to-the-step")), *back)
         if interview.pending is not None:
-            yes, no = words.phrases(c.Yes())[0], words.phrases(c.No())[0]
-            return (Option(Agree(True), yes), Option(Agree(False), no), never_mind)
+            return (_agree(words, yes=True), _agree(words, yes=False), never_mind)
         return (*self._answers(words), *back, never_mind)
 
     def _calculators(self, words: Words) -> Iterator[Option]:
@@ -155,6 +154,14 @@ class Reckoner:
                     yield Option(Give(name), words.say(f"pick-{name}"))
             case NumberWanted() as wants:
                 yield from _numbers(wants, words)
+                for name in wants.besides:
+                    yield Option(Give(name), words.say(f"pick-{name}"))
+
+
+def _agree(words: Words, *, yes: bool) -> Option:
+    """Return a yes or a no to what was read back, in every way of saying it."""
+    shown, *others = words.phrases(c.Yes() if yes else c.No())
+    return Option(Agree(yes), shown, also=tuple(others))
 
 
 def _numbers(wants: NumberWanted, words: Words) -> Iterator[Option]:

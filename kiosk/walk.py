@@ -317,7 +317,9 @@ class Walk:
             self._listening_to = speaker
             self.hearing.speak(*speaker)
         if self.asking:
-            self._grammar = {option.label: option.choice for option in self.options()}
+            self._grammar = {
+                phrase: one.choice for one in self.options() for phrase in (one.label, *one.also)
+            }
         else:
             plan, step = self.session.plan, self.session.state.step
             known: Grammar = grammar(plan, step, self.session.offers(), self.words)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 import json
 import sys
+from collections.abc import Iterable
 from dataclasses import replace
 
 from kiosk.cli.place import Failed, data
@@ -17,7 +18,7 @@ from kiosk.reckoning.bench import bench
 from kiosk.reckoning.calculator import NumberWanted, OneOf, Question
 from kiosk.reckoning.interview import Interview, NotAnAnswer
 from kiosk.reckoning.table import CALCULATORS
-from kiosk.reckoning.typed import read_answer, unit_taken
+from kiosk.reckoning.typed import read_answers, unit_taken
 from kiosk.shipped import shipped
 
 
@@ -121,7 +122,9 @@ def _answered(interview: Interview, question: Question, text: str) -> Interview:
         case NumberWanted(unit) as wants:
             taken = unit_taken(text, wants)
             if taken == unit:
-                return interview.answer(read_answer(text, wants))
+                for answer in read_answers(text, wants):
+                    interview = interview.answer(answer)
+                return interview
             # Ask again as a site would whose thermometer shows the typed unit.
             other = replace(interview, bench=taken_in(interview.bench, taken))
             again = other.question
@@ -132,8 +135,11 @@ def _wanted(question: Question, say: Words, *, told: bool = False) -> str:
     """Return what fits a question; with `told`, each name with the words that it stands for."""
     match question.wants:
         case OneOf(names):
-            each = [f"{name}: {say.say(f'pick-{name}')}" for name in names] if told else names
-            return f"[{' | '.join(each)}]"
-        case NumberWanted(unit, least, most):
+            return f"[{' | '.join(_names(names, say, told=told))}]"
+        case NumberWanted(unit, least, most, besides=besides):
             ends = [say.number(Number(str(one), unit)) for one in (least, most)]
-            return f"[{ends[0]} - {ends[1]}]"
+            return f"[{' | '.join([f'{ends[0]} - {ends[1]}', *_names(besides, say, told=told)])}]"
+
+
+def _names(names: Iterable[str], say: Words, *, told: bool) -> list[str]:
+    return [f"{name}: {say.say(f'pick-{name}')}" if told else name for name in names]

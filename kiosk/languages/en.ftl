@@ -269,7 +269,7 @@ not-one-of = { $given } is not one of the answers.
 not-a-number = { $given } is not a number. Write digits, as 12.5.
 not-believable = That cannot be: it must lie between { $least } and { $most }.
 not-whole = { $given } must be a whole number.
-cannot-work-out = This cannot be worked out. { $why }.
+cannot-work-out = This cannot be worked out.
 say-other-reckonings = something else
 say-hours = { $n ->
     [one] { $number } hour
@@ -330,6 +330,91 @@ day-said = { $weekday ->
    *[dec] December
 } { $year }
 
+# Why it cannot be worked out.
+cannot-label-bad-percent = { $percent } percent cannot be; write the label's percent, above 0 and up to 100.
+cannot-label-share-not-percent = { $percent } percent is too little for a solid product; if the label's share is { $percent }, write { $mend } percent.
+cannot-label-bad-gravity = A specific gravity of { $gravity } cannot be; write the label's, as 1.08.
+cannot-label-too-strong = No chlorine solution has { $percent } trade percent; write grams of available chlorine per litre, divided by 10.
+cannot-label-bad-dilution = A label's dilution needs more than nothing of product and of strength.
+cannot-label-bad-packet = The grams in a packet must be more than nothing.
+cannot-dose-bad-strength = A strength of { $wanted } cannot be made; ask for more than nothing.
+cannot-dose-bad-water = { $water } of water cannot be filled in; write more than nothing.
+cannot-dose-bad-count = { $count } measures of it cannot be measured out; write more than nothing.
+cannot-dose-wanted-over-cap = { $wanted } is above the cap of { $cap }; ask for { $cap } or less.
+cannot-dose-over-cap = { $count } measures of it in { $water } give { $strength }, above the cap of { $cap }; use at least { $least_water } of water, a smaller measure or smaller packets.
+cannot-dose-too-weak = The product has { $strongest } itself and cannot make { $wanted }; use a stronger product.
+cannot-dose-wrong-measure = This product cannot be measured in that; use another measure.
+cannot-dose-over-full = { $count } measures of it are more than { $water }; use a smaller measure.
+cannot-solution-bad-strength = A strength of { $strength } cannot be; read the strip again.
+cannot-solution-bad-ph = A pH of { $ph } cannot be; it lies between 0 and 14, read the strip again.
+cannot-solution-bad-hardness = A hardness of { $hardness } cannot be; test the water again.
+cannot-solution-bad-temperature = { $temperature } cannot be the temperature of a solution; give it in Celsius or Fahrenheit and read again.
+cannot-solution-other-label = The label is for another sanitizer than the solution; use the right label.
+cannot-share-bad-ph = A pH of { $ph } cannot be; it lies between 0 and 14, read the strip again.
+cannot-share-no-number = { $temperature } cannot be a temperature; read it again.
+cannot-share-too-cold = { $temperature } is below { $least } degrees Celsius, where nothing is known of the balance.
+cannot-share-too-warm = { $temperature } is above { $most } degrees Celsius, where nothing is known of the balance; let it cool.
+cannot-growth-outside-range = The model holds from { $least } to { $most } degrees Celsius, not at { $celsius }; use no model.
+cannot-growth-not-finite = A value of { $value } is no number; give a measured one.
+cannot-growth-negative = A value of { $value } is less than nothing; give it as zero or more.
+cannot-growth-not-positive = A value of { $value } must be more than nothing.
+cannot-growth-no-room = The most germs, 10^{ $most }, must be more than at the start, 10^{ $start }.
+cannot-growth-absurd-count = 10^{ $value } germs cannot be counted; the exponent lies between -3 and 12.
+cannot-growth-no-growth-there = The model has no growth at { $celsius }; convert only from a warmer test.
+cannot-growth-gap = Nothing was read for { $hours }; a sum across it says nothing, so leave it out.
+cannot-growth-too-few = A rate needs counts at two times or more; count again later.
+cannot-log-no-readings = The log has no reading; take one and write it down.
+cannot-log-bad-instant = The time { $at } is no number of seconds; write down when it was read.
+cannot-log-bad-unit = “{ $unit }” is no unit of temperature; use °C or °F.
+cannot-log-absurd = { $temperature } cannot be the temperature of mix; check the probe and read again.
+cannot-log-bad-gap = The longest gap between readings, { $gap }, must be more than nothing.
+cannot-log-ends-first = The time looked at ends ({ $until }) before it begins ({ $since }); swap the two.
+cannot-log-before-start = The time looked at ({ $now }) lies before { $start }; check the clock.
+cannot-log-no-points = No measuring point is named; name every one that must be hot.
+cannot-log-empty-point = A measuring point has no reading; read it or mend its probe.
+cannot-log-bad-time = A time of { $seconds } cannot be held; give it as zero or more.
+cannot-log-bad-fat = { $percent } percent of fat cannot be; give a number from 0 to 100.
+cannot-log-bad-z = A z of { $z } from { $reference } makes no sense; z lies between 1 and 50, the reference between -50 and 150.
+cannot-log-bad-pairs = Two pairs with different times of more than nothing are needed.
+cannot-log-gap = Nothing was read for { $seconds }, and no more than { $gap } may pass unread; give a part of the log without that gap.
+cannot-date-unknown-zone = “{ $zone }” is no time zone known here; use a name such as Europe/Berlin, and see that the time zone data (tzdata) is installed.
+cannot-date-has-zone = { $local } already bears a time zone; give the time as the wall clock showed it.
+cannot-date-twice = { $local } came twice that night in { $zone }: { $first } and { $second }; say which.
+cannot-date-skipped = { $local } never came in { $zone }: the clocks went forward; { $first } or { $second } is meant by it, so say which.
+cannot-date-ends-first = { $end } lies before { $begin }; swap the two, or mend the wrong one.
+cannot-date-bad-freeze = Frozen { $frozen } does not follow { $before }; mend the dates.
+cannot-date-still-frozen = It was frozen again { $frozen } without being thawed; write down when.
+cannot-date-frozen-unopened = It has times in the freezer but no day of opening; write it down.
+cannot-date-absurd-year = { $day } cannot be a day on which mix is used; mend the year.
+cannot-date-no-packages = No mix is on record; write down what is in the cooler.
+cannot-date-bad-instant = { $at } is no time; give seconds since 1970.
+cannot-plate-bad-dilution = Dilution { $dilution }: write 1:100 as 0.01, undiluted as 1.
+cannot-plate-bad-volume = Volume { $volume }: write the millilitres put on the plate, above 0.
+cannot-plate-bad-spread = Spread { $spread }: write the share of the plate, as 0.25.
+cannot-plate-bad-colonies = { $colonies } colonies: write 0 or more.
+cannot-plate-no-area = A plate with more than 100 colonies per square centimetre needs its area in square centimetres.
+cannot-plate-no-plate = No plate: give at least one.
+cannot-plate-no-count = A plate that was marked has no count.
+cannot-tubes-bad-amount = { $amount } in a tube: write the grams of sample, above 0.
+cannot-tubes-bad-tubes = { $tubes } tubes: write how many tubes got this amount, 1 or more.
+cannot-tubes-bad-positive = { $positive } of { $tubes } tubes positive: write 0 to { $tubes }.
+cannot-tubes-no-tubes = No tubes: give at least one dilution.
+cannot-tubes-one-tube = One tube alone gives no number: give at least two tubes.
+cannot-plan-no-sample = n = { $n }: a plan needs at least one sample.
+cannot-plan-bad-c = c = { $c }: write 0 to n, here { $n }.
+cannot-plan-bad-m = m = { $m }: write 0 or more.
+cannot-plan-bad-top = M = { $top }: M must lie above m = { $m }; two classes have no M.
+cannot-plan-other-number = { $given } samples for a plan of { $n }: give { $n } results of one lot.
+cannot-result-number-missing = A result of this sort must have a number.
+cannot-result-number-too-many = A result of this sort must have no number.
+cannot-result-bad-number = { $value } is no count; write 0 or more.
+cannot-result-no-result = “{ $text }” is no result; write it as 1200, < 10, > 1100 or spreaders.
+cannot-limit-several-limits = { $title } has { $count } limits for { $test } in { $product }: keep one.
+cannot-limit-no-limit = { $title } has no limit for { $test } in { $product }.
+cannot-limit-other-unit = { $title } sets its limit per { $limit_per }, and this result is per { $per }.
+cannot-limit-no-authority = No authority is called “{ $called }”; known are { $known }.
+cannot-limit-no-plan = No sampling plan is called “{ $called }”; known are { $known }.
+
 reckon-dose = Sanitizer: how much to put in
 call-dose = how much to mix
 ask-dose-unit = Will you give the water in litres, gallons or quarts?
@@ -358,6 +443,8 @@ ask-strength-temperature = How warm is the solution?
 strength-passes = It is strong enough. Leave it on for { $time } or longer.
 strength-passes-at-once = It is strong enough. No time is set for it.
 strength-label-first = Where the product's label asks for more, do as the label says.
+strength-any-ph = The pH was not measured: only what the code lists for every pH up to { $most } counted.
+pick-not-measured = nobody measured it
 strength-no-row = It does not pass: the code lists no such solution.
 strength-over-cap = It is too strong to be used without a rinse.
 strength-off-label = It does not pass: the product's label does not allow it.
@@ -374,6 +461,7 @@ need-lower-ph = Bring its pH to { $value } or less.
 need-softer-water = Use water with { $value } of hardness or less.
 need-measure-strength = Measure the strength.
 need-measure-ph = Measure the pH.
+need-measure-ph-up-to = Measure the pH. It must be { $value } or less.
 need-measure-temperature = Measure the temperature.
 need-measure-hardness = Measure the hardness of the water.
 need-read-label = Enter what the product's label says.
@@ -547,6 +635,7 @@ lot-unknown = The samples leave it open. Test them again.
 lot-above = Samples above { $limit }: { $above } of { $of }. At most { $may } may be.
 lot-above-top = Samples above { $limit }: { $above }. None may be.
 lot-presence = Found in { $found } of { $of } samples. None may be.
+ask-lot-bound = Sample { $place }: the report says less than how many?
 
 reckon-authority = Laboratory: what the authority does
 call-authority = the authority
@@ -588,6 +677,11 @@ authority-limit-g = The limit is { $limit } per gram.
 authority-limit-ml = The limit is { $limit } per millilitre.
 authority-cleared-by = Sample days in a row within the limit that clear it: { $days }.
 authority-rule-not-stated = This authority states no rule for results in a row. It was judged by two of the last four and three of the last five.
+ask-authority-bound = Result { $place }: the report says less than how many?
+authority-unknown = Unknown: { $over } of the last { $of } results are surely over the limit, and others may be.
+authority-each-unknown = Unknown: the last result may be over the limit.
+authority-average-unknown = Unknown: the logarithmic average of the last four results may be over the limit.
+authority-may-be-action = It may already be action.
 
 reckon-trend = Laboratory: early warning
 call-trend = early warning
@@ -604,6 +698,9 @@ trend-over = A result is over { $limit } already.
 trend-no-chart = Too few different counts for a control chart.
 trend-even-days = The results were taken as evenly spaced in time.
 trend-needs-scipy = A trend needs the library scipy, which is not installed here. Install it with: pip install "brushdown[laboratory]".
+ask-trend-bound = Result { $place }: the report says less than how many?
+pick-below-detection = below detection
+results-left-open = Results that may be over { $limit }, for the report only says less than a higher number: { $count }. Have them tested at a lower dilution.
 
 ## Numbers of the job
 typed-nothing = Nothing was typed. Type a number.

@@ -274,7 +274,7 @@ not-one-of = { $given } no es una de las respuestas.
 not-a-number = { $given } no es un número. Escriba cifras, como 12,5.
 not-believable = No puede ser: debe estar entre { $least } y { $most }.
 not-whole = { $given } debe ser un número entero.
-cannot-work-out = Esto no se puede calcular. { $why }.
+cannot-work-out = Esto no se puede calcular.
 say-other-reckonings = alguna otra cosa
 say-hours = { $n ->
     [one] { $number } hora
@@ -335,6 +335,91 @@ day-said = { $weekday ->
    *[dec] diciembre
 } de { $year }
 
+# Por qué no se puede calcular.
+cannot-label-bad-percent = { $percent } por ciento no puede ser; escriba el porcentaje de la etiqueta, más de 0 y hasta 100.
+cannot-label-share-not-percent = { $percent } por ciento es muy poco para un producto sólido; si la parte en la etiqueta es { $percent }, escriba { $mend } por ciento.
+cannot-label-bad-gravity = Una densidad relativa de { $gravity } no puede ser; escriba la de la etiqueta, como 1,08.
+cannot-label-too-strong = Ninguna solución de cloro tiene { $percent } por ciento comercial; escriba los gramos de cloro disponible por litro, divididos entre 10.
+cannot-label-bad-dilution = La dilución de una etiqueta necesita más que cero de producto y de concentración.
+cannot-label-bad-packet = Los gramos de un sobre deben ser más que cero.
+cannot-dose-bad-strength = Una concentración de { $wanted } no se puede hacer; pida más que cero.
+cannot-dose-bad-water = { $water } de agua no se pueden echar; escriba más que cero.
+cannot-dose-bad-count = { $count } medidas no se pueden medir; escriba más que cero.
+cannot-dose-wanted-over-cap = { $wanted } pasa del tope de { $cap }; pida { $cap } o menos.
+cannot-dose-over-cap = { $count } medidas en { $water } dan { $strength }, más del tope de { $cap }; use al menos { $least_water } de agua, una medida más pequeña o sobres más pequeños.
+cannot-dose-too-weak = El producto mismo tiene { $strongest } y no puede dar { $wanted }; use un producto más fuerte.
+cannot-dose-wrong-measure = Este producto no se puede medir así; use otra medida.
+cannot-dose-over-full = { $count } medidas son más que { $water }; use una medida más pequeña.
+cannot-solution-bad-strength = Una concentración de { $strength } no puede ser; lea la tira otra vez.
+cannot-solution-bad-ph = Un pH de { $ph } no puede ser; está entre 0 y 14, lea la tira otra vez.
+cannot-solution-bad-hardness = Una dureza de { $hardness } no puede ser; analice el agua otra vez.
+cannot-solution-bad-temperature = { $temperature } no puede ser la temperatura de una solución; dela en Celsius o Fahrenheit y léala otra vez.
+cannot-solution-other-label = La etiqueta es de otro desinfectante que la solución; use la etiqueta correcta.
+cannot-share-bad-ph = Un pH de { $ph } no puede ser; está entre 0 y 14, lea la tira otra vez.
+cannot-share-no-number = { $temperature } no puede ser una temperatura; léala otra vez.
+cannot-share-too-cold = { $temperature } está por debajo de { $least } grados Celsius, donde no se sabe nada del equilibrio.
+cannot-share-too-warm = { $temperature } está por encima de { $most } grados Celsius, donde no se sabe nada del equilibrio; déjela enfriar.
+cannot-growth-outside-range = El modelo vale de { $least } a { $most } grados Celsius, no a { $celsius }; no use ningún modelo.
+cannot-growth-not-finite = Un valor de { $value } no es un número; dé uno medido.
+cannot-growth-negative = Un valor de { $value } es menos que cero; dé cero o más.
+cannot-growth-not-positive = Un valor de { $value } debe ser más que cero.
+cannot-growth-no-room = El máximo de gérmenes, 10^{ $most }, debe ser más que al principio, 10^{ $start }.
+cannot-growth-absurd-count = 10^{ $value } gérmenes no se pueden contar; el exponente está entre -3 y 12.
+cannot-growth-no-growth-there = El modelo no tiene crecimiento a { $celsius }; convierta solo desde una prueba más cálida.
+cannot-growth-gap = No se leyó nada durante { $hours }; una suma por encima no dice nada, así que déjelo fuera.
+cannot-growth-too-few = Una velocidad necesita recuentos en dos momentos o más; cuente otra vez más tarde.
+cannot-log-no-readings = El registro no tiene ninguna lectura; tome una y anótela.
+cannot-log-bad-instant = El momento { $at } no es un número de segundos; anote cuándo se leyó.
+cannot-log-bad-unit = «{ $unit }» no es una unidad de temperatura; use °C o °F.
+cannot-log-absurd = { $temperature } no puede ser la temperatura de la mezcla; revise la sonda y lea otra vez.
+cannot-log-bad-gap = El intervalo más largo entre lecturas, { $gap }, debe ser más que cero.
+cannot-log-ends-first = El tiempo mirado termina ({ $until }) antes de empezar ({ $since }); cambie los dos.
+cannot-log-before-start = El tiempo mirado ({ $now }) está antes de { $start }; revise el reloj.
+cannot-log-no-points = No se nombró ningún punto de medida; nombre cada uno que deba estar caliente.
+cannot-log-empty-point = Un punto de medida no tiene lectura; léalo o repare su sonda.
+cannot-log-bad-time = Un tiempo de { $seconds } no se puede mantener; dé cero o más.
+cannot-log-bad-fat = { $percent } por ciento de grasa no puede ser; dé un número de 0 a 100.
+cannot-log-bad-z = Una z de { $z } desde { $reference } no tiene sentido; z está entre 1 y 50, la referencia entre -50 y 150.
+cannot-log-bad-pairs = Hacen falta dos pares con tiempos distintos de más que cero.
+cannot-log-gap = No se leyó nada durante { $seconds }, y no pueden pasar más de { $gap } sin lectura; dé una parte del registro sin ese hueco.
+cannot-date-unknown-zone = «{ $zone }» no es una zona horaria conocida aquí; use un nombre como Europe/Berlin, y vea que los datos de zonas horarias (tzdata) estén instalados.
+cannot-date-has-zone = { $local } ya lleva una zona horaria; dé la hora como la mostró el reloj de pared.
+cannot-date-twice = { $local } ocurrió dos veces esa noche en { $zone }: { $first } y { $second }; diga cuál.
+cannot-date-skipped = { $local } nunca llegó en { $zone }: los relojes se adelantaron; se quiere decir { $first } o { $second }, así que diga cuál.
+cannot-date-ends-first = { $end } está antes de { $begin }; cambie los dos o corrija el equivocado.
+cannot-date-bad-freeze = La congelación del { $frozen } no sigue a { $before }; corrija las fechas.
+cannot-date-still-frozen = Se congeló otra vez el { $frozen } sin descongelarse; anote cuándo.
+cannot-date-frozen-unopened = Tiene tiempos en el congelador pero ningún día de apertura; anótelo.
+cannot-date-absurd-year = El { $day } no puede ser un día en que se usa la mezcla; corrija el año.
+cannot-date-no-packages = No hay mezcla en el registro; anote lo que hay en el refrigerador.
+cannot-date-bad-instant = { $at } no es un momento; dé los segundos desde 1970.
+cannot-plate-bad-dilution = Dilución { $dilution }: escriba 1:100 como 0,01 y sin diluir como 1.
+cannot-plate-bad-volume = Volumen { $volume }: escriba los mililitros puestos en la placa, más de 0.
+cannot-plate-bad-spread = Extensión { $spread }: escriba la parte de la placa, como 0,25.
+cannot-plate-bad-colonies = { $colonies } colonias: escriba 0 o más.
+cannot-plate-no-area = Una placa con más de 100 colonias por centímetro cuadrado necesita su área en centímetros cuadrados.
+cannot-plate-no-plate = Ninguna placa: dé al menos una.
+cannot-plate-no-count = Una placa marcada no tiene recuento.
+cannot-tubes-bad-amount = { $amount } en un tubo: escriba los gramos de muestra, más de 0.
+cannot-tubes-bad-tubes = { $tubes } tubos: escriba cuántos tubos recibieron esta cantidad, 1 o más.
+cannot-tubes-bad-positive = { $positive } de { $tubes } tubos positivos: escriba de 0 a { $tubes }.
+cannot-tubes-no-tubes = Ningún tubo: dé al menos una dilución.
+cannot-tubes-one-tube = Un solo tubo no da un número: dé al menos dos tubos.
+cannot-plan-no-sample = n = { $n }: un plan necesita al menos una muestra.
+cannot-plan-bad-c = c = { $c }: escriba de 0 a n, aquí { $n }.
+cannot-plan-bad-m = m = { $m }: escriba 0 o más.
+cannot-plan-bad-top = M = { $top }: M debe estar por encima de m = { $m }; dos clases no tienen M.
+cannot-plan-other-number = { $given } muestras para un plan de { $n }: dé { $n } resultados de un lote.
+cannot-result-number-missing = Un resultado de esta clase debe tener un número.
+cannot-result-number-too-many = Un resultado de esta clase no debe tener un número.
+cannot-result-bad-number = { $value } no es un recuento; escriba 0 o más.
+cannot-result-no-result = «{ $text }» no es un resultado; escríbalo como 1200, < 10, > 1100 o spreaders.
+cannot-limit-several-limits = { $title } tiene { $count } límites para { $test } en { $product }: deje uno.
+cannot-limit-no-limit = { $title } no tiene límite para { $test } en { $product }.
+cannot-limit-other-unit = { $title } fija su límite por { $limit_per }, y este resultado es por { $per }.
+cannot-limit-no-authority = Ninguna autoridad se llama «{ $called }»; se conocen { $known }.
+cannot-limit-no-plan = Ningún plan de muestreo se llama «{ $called }»; se conocen { $known }.
+
 reckon-dose = Desinfectante: cuánto poner
 call-dose = cuánto poner
 ask-dose-unit = ¿Dará el agua en litros, en galones o en cuartos?
@@ -363,6 +448,8 @@ ask-strength-temperature = ¿A qué temperatura está la solución?
 strength-passes = Es bastante fuerte. Déjela actuar { $time } o más.
 strength-passes-at-once = Es bastante fuerte. No hay un tiempo fijado.
 strength-label-first = Si la etiqueta del producto pide más, haga lo que dice la etiqueta.
+strength-any-ph = El pH no se midió: solo contó lo que el código incluye para todo pH hasta { $most }.
+pick-not-measured = nadie lo midió
 strength-no-row = No pasa: el código no incluye una solución así.
 strength-over-cap = Es demasiado fuerte para usarla sin enjuagar.
 strength-off-label = No pasa: la etiqueta del producto no lo permite.
@@ -379,6 +466,7 @@ need-lower-ph = Baje su pH a { $value } o menos.
 need-softer-water = Use agua con { $value } de dureza o menos.
 need-measure-strength = Mida la concentración.
 need-measure-ph = Mida el pH.
+need-measure-ph-up-to = Mida el pH. Debe ser { $value } o menos.
 need-measure-temperature = Mida la temperatura.
 need-measure-hardness = Mida la dureza del agua.
 need-read-label = Anote lo que dice la etiqueta del producto.
@@ -552,6 +640,7 @@ lot-unknown = Las muestras no lo deciden. Analícelas otra vez.
 lot-above = Muestras por encima de { $limit }: { $above } de { $of }. Como máximo pueden ser { $may }.
 lot-above-top = Muestras por encima de { $limit }: { $above }. No puede haber ninguna.
 lot-presence = Se encontró en { $found } de { $of } muestras. No puede estar en ninguna.
+ask-lot-bound = Muestra { $place }: ¿el informe dice menos de cuántas?
 
 reckon-authority = Laboratorio: qué hace la autoridad
 call-authority = la autoridad
@@ -593,6 +682,11 @@ authority-limit-g = El límite es { $limit } por gramo.
 authority-limit-ml = El límite es { $limit } por mililitro.
 authority-cleared-by = Días de muestra seguidos dentro del límite que lo levantan: { $days }.
 authority-rule-not-stated = Esta autoridad no da una regla para resultados seguidos. Se juzgó por dos de los últimos cuatro y tres de los últimos cinco.
+ask-authority-bound = Resultado { $place }: ¿el informe dice menos de cuántas?
+authority-unknown = No se sabe: { $over } de los últimos { $of } resultados pasan seguro del límite, y otros pueden pasar.
+authority-each-unknown = No se sabe: el último resultado puede pasar del límite.
+authority-average-unknown = No se sabe: el promedio logarítmico de los últimos cuatro resultados puede pasar del límite.
+authority-may-be-action = Puede que ya toque la medida.
 
 reckon-trend = Laboratorio: aviso temprano
 call-trend = aviso temprano
@@ -609,6 +703,9 @@ trend-over = Un resultado ya pasa de { $limit }.
 trend-no-chart = Muy pocos recuentos distintos para una gráfica de control.
 trend-even-days = Los resultados se tomaron como separados por tiempos iguales.
 trend-needs-scipy = Una tendencia necesita la biblioteca scipy, que aquí no está instalada. Instálela con: pip install "brushdown[laboratory]".
+ask-trend-bound = Resultado { $place }: ¿el informe dice menos de cuántas?
+pick-below-detection = por debajo de lo detectable
+results-left-open = Resultados que pueden pasar de { $limit }, porque el informe solo dice menos de un número mayor: { $count }. Pida que los analicen con menos dilución.
 
 ## Numbers of the job
 typed-nothing = No se ha escrito nada. Escriba un número.

@@ -238,7 +238,7 @@ not-one-of = { $given }: 고를 수 있는 대답이 아닙니다.
 not-a-number = { $given }: 숫자가 아닙니다. 12.5처럼 숫자로 쓰세요.
 not-believable = 그럴 수 없습니다. { $least }에서 { $most } 사이여야 합니다.
 not-whole = { $given }: 정수여야 합니다.
-cannot-work-out = 계산할 수 없습니다. { $why }.
+cannot-work-out = 계산할 수 없습니다.
 say-other-reckonings = 다른 계산
 say-hours = { $n ->
    *[other] { $number } 시간
@@ -291,6 +291,91 @@ day-said = { $year }년 { $month ->
    *[sun] 일요일
 }
 
+# 왜 계산할 수 없는지.
+cannot-label-bad-percent = { $percent } 퍼센트일 수 없습니다. 제품 표시의 퍼센트를 0보다 크고 100 이하로 쓰세요.
+cannot-label-share-not-percent = 고체 제품에 { $percent } 퍼센트는 너무 적습니다. 표시의 비율이 { $percent } 이면 { $mend } 퍼센트라고 쓰세요.
+cannot-label-bad-gravity = 비중이 { $gravity } 일 수 없습니다. 1.08처럼 제품 표시의 값을 쓰세요.
+cannot-label-too-strong = 상업 농도 { $percent } 퍼센트인 염소 용액은 없습니다. 리터당 유효 염소 그램을 10으로 나누어 쓰세요.
+cannot-label-bad-dilution = 제품 표시의 희석은 제품과 농도가 모두 0보다 커야 합니다.
+cannot-label-bad-packet = 한 봉지의 그램은 0보다 커야 합니다.
+cannot-dose-bad-strength = 농도 { $wanted } 은(는) 만들 수 없습니다. 0보다 크게 하세요.
+cannot-dose-bad-water = 물 { $water } 은(는) 채울 수 없습니다. 0보다 크게 쓰세요.
+cannot-dose-bad-count = { $count } 번 분량은 잴 수 없습니다. 0보다 크게 쓰세요.
+cannot-dose-wanted-over-cap = { $wanted } 은(는) 상한 { $cap } 을(를) 넘습니다. { $cap } 이하로 하세요.
+cannot-dose-over-cap = { $water }에 { $count } 번 분량을 넣으면 { $strength } 이(가) 되어 상한 { $cap } 을(를) 넘습니다. 물을 { $least_water } 이상 쓰거나, 더 작은 숟가락이나 봉지를 쓰세요.
+cannot-dose-too-weak = 제품 자체가 { $strongest } 이어서 { $wanted } 을(를) 만들 수 없습니다. 더 진한 제품을 쓰세요.
+cannot-dose-wrong-measure = 이 제품은 그렇게 잴 수 없습니다. 다른 도구로 재세요.
+cannot-dose-over-full = { $count } 번 분량은 { $water } 보다 많습니다. 더 작은 도구로 재세요.
+cannot-solution-bad-strength = 농도가 { $strength } 일 수 없습니다. 시험지를 다시 읽으세요.
+cannot-solution-bad-ph = 피에이치가 { $ph } 일 수 없습니다. 0에서 14 사이입니다. 시험지를 다시 읽으세요.
+cannot-solution-bad-hardness = 경도가 { $hardness } 일 수 없습니다. 물을 다시 검사하세요.
+cannot-solution-bad-temperature = { $temperature } 은(는) 소독액의 온도일 수 없습니다. 섭씨나 화씨로 다시 재세요.
+cannot-solution-other-label = 제품 표시가 이 소독액의 것이 아닙니다. 맞는 제품 표시를 쓰세요.
+cannot-share-bad-ph = 피에이치가 { $ph } 일 수 없습니다. 0에서 14 사이입니다. 시험지를 다시 읽으세요.
+cannot-share-no-number = { $temperature } 은(는) 온도일 수 없습니다. 다시 재세요.
+cannot-share-too-cold = { $temperature } 은(는) 섭씨 { $least } 도보다 낮아서, 그곳의 평형은 알려지지 않았습니다.
+cannot-share-too-warm = { $temperature } 은(는) 섭씨 { $most } 도보다 높아서, 그곳의 평형은 알려지지 않았습니다. 식히세요.
+cannot-growth-outside-range = 이 모형은 섭씨 { $least } 도에서 { $most } 도까지만 맞고 { $celsius } 에는 맞지 않습니다. 모형을 쓰지 마세요.
+cannot-growth-not-finite = 값 { $value } 은(는) 숫자가 아닙니다. 잰 값을 쓰세요.
+cannot-growth-negative = 값 { $value } 은(는) 0보다 작습니다. 0 이상으로 쓰세요.
+cannot-growth-not-positive = 값 { $value } 은(는) 0보다 커야 합니다.
+cannot-growth-no-room = 가장 많은 균 10^{ $most } 은(는) 처음의 10^{ $start } 보다 많아야 합니다.
+cannot-growth-absurd-count = 균 10^{ $value } 개는 셀 수 없습니다. 지수는 -3에서 12 사이입니다.
+cannot-growth-no-growth-there = 이 모형은 { $celsius }에서 증식이 없습니다. 더 따뜻한 시험에서만 바꾸세요.
+cannot-growth-gap = { $hours } 동안 잰 것이 없습니다. 그 시간을 넣어 더하면 뜻이 없으니 빼세요.
+cannot-growth-too-few = 속도를 알려면 두 번 이상 세어야 합니다. 나중에 다시 세세요.
+cannot-log-no-readings = 기록에 잰 값이 없습니다. 재서 적으세요.
+cannot-log-bad-instant = 시각 { $at } 은(는) 초가 아닙니다. 언제 쟀는지 적으세요.
+cannot-log-bad-unit = “{ $unit }” 은(는) 온도 단위가 아닙니다. °C나 °F를 쓰세요.
+cannot-log-absurd = { $temperature } 은(는) 믹스의 온도일 수 없습니다. 탐침을 살피고 다시 재세요.
+cannot-log-bad-gap = 잰 시각 사이의 가장 긴 틈 { $gap } 은(는) 0보다 커야 합니다.
+cannot-log-ends-first = 보려는 시간의 끝({ $until })이 처음({ $since })보다 먼저입니다. 둘을 바꾸세요.
+cannot-log-before-start = 보려는 시각({ $now })이 { $start } 보다 먼저입니다. 시계를 살피세요.
+cannot-log-no-points = 재는 곳이 없습니다. 뜨거워야 하는 곳을 모두 쓰세요.
+cannot-log-empty-point = 잰 값이 없는 곳이 있습니다. 재거나 탐침을 고치세요.
+cannot-log-bad-time = { $seconds } 동안 유지할 수 없습니다. 0 이상으로 쓰세요.
+cannot-log-bad-fat = 지방이 { $percent } 퍼센트일 수 없습니다. 0에서 100 사이의 숫자를 쓰세요.
+cannot-log-bad-z = z 값 { $z }, 기준 { $reference } 은(는) 맞지 않습니다. z는 1에서 50 사이, 기준은 -50에서 150 사이입니다.
+cannot-log-bad-pairs = 시간이 서로 다르고 0보다 큰 두 쌍이 있어야 합니다.
+cannot-log-gap = { $seconds } 동안 잰 것이 없고, { $gap } 넘게 재지 않으면 안 됩니다. 그 틈이 없는 기록을 쓰세요.
+cannot-date-unknown-zone = “{ $zone }” 은(는) 여기서 모르는 시간대입니다. Europe/Berlin 같은 이름을 쓰고, 시간대 자료(tzdata)가 설치되었는지 보세요.
+cannot-date-has-zone = { $local } 에는 이미 시간대가 있습니다. 벽시계가 보인 시각을 쓰세요.
+cannot-date-twice = { $zone } 에서는 그날 밤 { $local } 이(가) 두 번 왔습니다: { $first }, { $second }. 어느 것인지 말하세요.
+cannot-date-skipped = { $zone } 에서는 시계를 앞당겨 { $local } 이(가) 오지 않았습니다. { $first } 또는 { $second } 입니다. 어느 것인지 말하세요.
+cannot-date-ends-first = { $end } 이(가) { $begin } 보다 먼저입니다. 둘을 바꾸거나 틀린 것을 고치세요.
+cannot-date-bad-freeze = { $frozen } 에 얼린 것은 { $before } 다음이 될 수 없습니다. 날짜를 고치세요.
+cannot-date-still-frozen = 녹이지 않고 { $frozen } 에 다시 얼렸습니다. 언제 녹였는지 적으세요.
+cannot-date-frozen-unopened = 냉동실에 있던 시간은 있는데 연 날이 없습니다. 적으세요.
+cannot-date-absurd-year = { $day } 은(는) 믹스를 쓰는 날일 수 없습니다. 해를 고치세요.
+cannot-date-no-packages = 기록된 믹스가 없습니다. 냉장고에 있는 것을 적으세요.
+cannot-date-bad-instant = { $at } 은(는) 시각이 아닙니다. 1970년부터의 초를 쓰세요.
+cannot-plate-bad-dilution = 희석 { $dilution }: 1:100은 0.01로, 희석하지 않은 것은 1로 쓰세요.
+cannot-plate-bad-volume = 부피 { $volume }: 평판에 넣은 밀리리터를 0보다 크게 쓰세요.
+cannot-plate-bad-spread = 번진 넓이 { $spread }: 0.25처럼 평판에서 차지하는 비율을 쓰세요.
+cannot-plate-bad-colonies = 집락 { $colonies }: 0 이상으로 쓰세요.
+cannot-plate-no-area = 제곱센티미터마다 집락이 100개를 넘는 평판은 넓이를 제곱센티미터로 써야 합니다.
+cannot-plate-no-plate = 평판이 없습니다. 하나 이상 쓰세요.
+cannot-plate-no-count = 표시만 한 평판에는 센 수가 없습니다.
+cannot-tubes-bad-amount = 시험관에 { $amount }: 시료의 그램을 0보다 크게 쓰세요.
+cannot-tubes-bad-tubes = 시험관 { $tubes }: 이 양을 넣은 시험관이 몇 개인지 1 이상으로 쓰세요.
+cannot-tubes-bad-positive = 시험관 { $tubes } 가운데 양성 { $positive }: 0에서 { $tubes } 사이로 쓰세요.
+cannot-tubes-no-tubes = 시험관이 없습니다. 희석을 하나 이상 쓰세요.
+cannot-tubes-one-tube = 시험관 하나로는 수를 알 수 없습니다. 둘 이상 쓰세요.
+cannot-plan-no-sample = n = { $n }: 계획에는 시료가 하나 이상 있어야 합니다.
+cannot-plan-bad-c = c = { $c }: 0에서 n까지 쓰세요. 여기서는 { $n } 입니다.
+cannot-plan-bad-m = m = { $m }: 0 이상으로 쓰세요.
+cannot-plan-bad-top = M = { $top }: M은 m = { $m } 보다 커야 합니다. 두 등급에는 M이 없습니다.
+cannot-plan-other-number = 시료 { $n } 개의 계획에 { $given } 개입니다. 한 묶음의 결과 { $n } 개를 쓰세요.
+cannot-result-number-missing = 이런 결과에는 숫자가 있어야 합니다.
+cannot-result-number-too-many = 이런 결과에는 숫자가 없어야 합니다.
+cannot-result-bad-number = { $value } 은(는) 센 수가 아닙니다. 0 이상으로 쓰세요.
+cannot-result-no-result = “{ $text }” 은(는) 결과가 아닙니다. 1200, < 10, > 1100, spreaders처럼 쓰세요.
+cannot-limit-several-limits = { $title }: { $product }의 { $test } 한계가 { $count } 개입니다. 하나만 두세요.
+cannot-limit-no-limit = { $title }: { $product }의 { $test } 한계가 없습니다.
+cannot-limit-other-unit = { $title }의 한계는 { $limit_per } 기준이고, 이 결과는 { $per } 기준입니다.
+cannot-limit-no-authority = “{ $called }” 이라는 당국은 없습니다. 아는 것: { $known }.
+cannot-limit-no-plan = “{ $called }” 이라는 시료 계획은 없습니다. 아는 것: { $known }.
+
 reckon-dose = 소독제: 얼마나 넣을까
 call-dose = 얼마나 넣을까요
 ask-dose-unit = 물을 리터, 갤런, 쿼트 가운데 무엇으로 말합니까?
@@ -319,6 +404,8 @@ ask-strength-temperature = 소독액은 몇 도입니까?
 strength-passes = 충분히 진합니다. { $time } 이상 두세요.
 strength-passes-at-once = 충분히 진합니다. 정해진 시간은 없습니다.
 strength-label-first = 제품 표시가 더 요구하면 제품 표시를 따르세요.
+strength-any-ph = 피에이치를 재지 않았습니다. 규정이 { $most }까지의 모든 피에이치에 허용하는 것만 보았습니다.
+pick-not-measured = 재지 않았어요
 strength-no-row = 통과하지 못합니다. 규정에 이런 소독액이 없습니다.
 strength-over-cap = 헹구지 않고 쓰기에는 너무 진합니다.
 strength-off-label = 통과하지 못합니다. 제품 표시가 허용하지 않습니다.
@@ -335,6 +422,7 @@ need-lower-ph = 피에이치를 { $value } 이하로 낮추세요.
 need-softer-water = 경도 { $value } 이하의 물을 쓰세요.
 need-measure-strength = 농도를 재세요.
 need-measure-ph = 피에이치를 재세요.
+need-measure-ph-up-to = 피에이치를 재세요. { $value } 이하여야 합니다.
 need-measure-temperature = 온도를 재세요.
 need-measure-hardness = 물의 경도를 재세요.
 need-read-label = 제품 표시의 값을 입력하세요.
@@ -508,6 +596,7 @@ lot-unknown = 이 시료로는 알 수 없습니다. 다시 검사하세요.
 lot-above = { $limit }을 넘은 시료: { $of } 가운데 { $above }. 많아야 { $may }까지 됩니다.
 lot-above-top = { $limit }을 넘은 시료: { $above }. 하나도 없어야 합니다.
 lot-presence = 시료 { $of } 가운데 { $found }에서 나왔습니다. 하나도 없어야 합니다.
+ask-lot-bound = 시료 { $place }: 보고서에 몇 개 미만이라고 적혀 있습니까?
 
 reckon-authority = 검사실: 당국의 조치
 call-authority = 당국의 조치
@@ -549,6 +638,11 @@ authority-limit-g = 한계는 그램당 { $limit }입니다.
 authority-limit-ml = 한계는 밀리리터당 { $limit }입니다.
 authority-cleared-by = 한계 안의 결과가 잇달아 필요한 날: { $days }.
 authority-rule-not-stated = 이 당국은 잇단 결과에 대한 규칙을 밝히지 않습니다. 마지막 넷 중 둘, 다섯 중 셋으로 판단했습니다.
+ask-authority-bound = 결과 { $place }: 보고서에 몇 개 미만이라고 적혀 있습니까?
+authority-unknown = 알 수 없음: 마지막 { $of }번 가운데 { $over }번은 분명히 한계를 넘었고, 다른 것도 넘었을 수 있습니다.
+authority-each-unknown = 알 수 없음: 마지막 결과가 한계를 넘었을 수 있습니다.
+authority-average-unknown = 알 수 없음: 마지막 네 결과의 로그 평균이 한계를 넘었을 수 있습니다.
+authority-may-be-action = 이미 조치에 해당할 수 있습니다.
 
 reckon-trend = 검사실: 이른 경고
 call-trend = 이른 경고
@@ -565,6 +659,9 @@ trend-over = 이미 { $limit }을 넘은 결과가 있습니다.
 trend-no-chart = 관리도를 그리기에는 서로 다른 값이 너무 적습니다.
 trend-even-days = 결과 사이의 시간이 같은 것으로 보았습니다.
 trend-needs-scipy = 추세에는 scipy 라이브러리가 필요한데 설치되어 있지 않습니다. 설치: pip install "brushdown[laboratory]".
+ask-trend-bound = 결과 { $place }: 보고서에 몇 개 미만이라고 적혀 있습니까?
+pick-below-detection = 검출 한계 아래
+results-left-open = 보고서가 더 큰 수 미만이라고만 해서 { $limit }을 넘었을 수 있는 결과: { $count }. 덜 희석해서 다시 검사하게 하세요.
 
 ## Numbers of the job
 typed-nothing = 입력된 것이 없습니다. 숫자를 입력하세요.

@@ -105,11 +105,6 @@ def time_shown(hours_left: float) -> Number:
     return Number(str(tenths), "h")
 
 
-def cannot(error: Exception) -> Finding:
-    """Return the finding that nothing can be worked out; the error says what to mend."""
-    return Finding((Message("cannot-work-out", {"why": str(error)}),), good=False)
-
-
 def finding(
     *lines: Message | Iterable[Message], good: bool | None, sources: Iterable[str]
 ) -> Finding:

@@ -29,6 +29,8 @@ class NumberWanted:
     said: str = ""
     """The message that puts a choice in words to say, as `say-hours`: it gets the number as `n` and
     its word as `number`. '' where the unit has words of its own."""
+    besides: tuple[str, ...] = ()
+    """Names of answers that may stand in place of a number; each has a message `pick-NAME`."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,7 +8,6 @@ from datetime import timedelta
 from kiosk.engine.prompt import Message, Number
 from kiosk.reckoning.asking import (
     Args,
-    cannot,
     count,
     finding,
     first_open,
@@ -17,6 +16,7 @@ from kiosk.reckoning.asking import (
     thermometer,
 )
 from kiosk.reckoning.calculator import Answers, Bench, Calculator, Finding, Question, number
+from kiosk.reckoning.cannot import cannot
 from kiosk.reckoning.days import day_said
 from kiosk.trade.code_dates import (
     SEVEN_DAYS,

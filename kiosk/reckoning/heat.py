@@ -8,7 +8,6 @@ from kiosk.engine.prompt import Message, Number
 from kiosk.reckoning.asking import (
     HALF_HOURS,
     Args,
-    cannot,
     count,
     finding,
     first_open,
@@ -29,6 +28,7 @@ from kiosk.reckoning.calculator import (
     evenly,
     number,
 )
+from kiosk.reckoning.cannot import cannot
 from kiosk.trade.heat_treatment import (
     DAY,
     HOT,

@@ -94,6 +94,8 @@ def check(question: Question, value: Answer) -> None:
         case OneOf(names):
             if value not in names:
                 raise NotAnAnswer(Message("not-one-of", {"given": str(value)}))
+        case NumberWanted(besides=besides) if value in besides:
+            return
         case NumberWanted(unit, least, most, whole=whole):
             if not isinstance(value, Decimal) or not value.is_finite():
                 raise NotAnAnswer(Message("not-a-number", {"given": str(value)}))

@@ -8,18 +8,19 @@ from math import isfinite
 
 from kiosk.engine.prompt import Message, Number
 from kiosk.procedure.model import Text
-from kiosk.reckoning.asking import Args, as_written, cannot, count, finding, first_open, one_of
+from kiosk.reckoning import bounds
+from kiosk.reckoning.asking import Args, as_written, count, finding, first_open, one_of
 from kiosk.reckoning.calculator import (
     Answers,
     Bench,
     Calculator,
     Finding,
-    NumberWanted,
     Question,
     evenly,
     in_turn,
     number,
 )
+from kiosk.reckoning.cannot import cannot
 from kiosk.trade.authorities import LotPlan, NoSuchLimit, lot_plan
 from kiosk.trade.most_probable_number import (
     MostProbableNumber,
@@ -28,13 +29,11 @@ from kiosk.trade.most_probable_number import (
     most_probable_number,
 )
 from kiosk.trade.plate_count import BAM, ISO_7218, Mark, NotAPlate, Plate, count_plates
-from kiosk.trade.rounding import Amount, NotAResult, Qualifier, significant
+from kiosk.trade.rounding import Amount, NotAResult, significant
 from kiosk.trade.sampling_plan import ABSENT, PRESENT, NotAPlan, judge
 
 PLATES = 12
 """Most plates that are asked for; our choice."""
-
-MOST_COLONIES = Decimal(10**8)
 
 _RULES = {"fda-rule": BAM, "iso-rule": ISO_7218}
 _MARKS = {"too-full": Mark.TOO_MANY, "overgrown": Mark.SPREADER, "spoiled-plate": Mark.ACCIDENT}
@@ -130,11 +129,7 @@ def _lot_questions(bench: Bench, answers: Answers) -> Iterator[Question]:
         if plan.m == 0:
             yield one_of(f"found-{sample}", "found", "not-found")
         else:
-            said = evenly("0", "100", "1")
-            wants = NumberWanted(
-                "", Decimal(0), MOST_COLONIES, said, whole=True, said="say-colonies"
-            )
-            yield Question(f"count-{sample}", wants)
+            yield from bounds.about(answers, "count", sample, evenly("0", "100", "1"))
 
 
 def _plan(bench: Bench, answers: Answers) -> LotPlan:
@@ -145,7 +140,7 @@ def _sample(answers: Answers, place: int) -> Amount:
     found = answers.get(f"found-{place}")
     if found is not None:
         return PRESENT if found == "found" else ABSENT
-    return Amount(Qualifier.EXACT, number(answers, f"count-{place}"))
+    return bounds.amount(answers, "count", place)
 
 
 def _lot(bench: Bench, answers: Answers) -> Finding:
@@ -165,6 +160,8 @@ def _lot(bench: Bench, answers: Answers) -> Finding:
     if law.top is not None:
         top: Args = {"above": Number(str(judged.above_top)), "limit": Number(str(law.top))}
         lines.append(Message("lot-above-top", top))
+    if law.m > 0:
+        lines += bounds.left_open(samples, law.m)
     good = judged.verdict in ("satisfactory", "acceptable")
     return finding(lines, good=good, sources=(f"{law.law}; {law.source}. {law.tag}",))
 

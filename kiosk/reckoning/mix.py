@@ -8,7 +8,6 @@ from kiosk.engine.prompt import Message
 from kiosk.reckoning.asking import (
     HALF_HOURS,
     Args,
-    cannot,
     finding,
     first_open,
     hours,
@@ -30,6 +29,7 @@ from kiosk.reckoning.calculator import (
     evenly,
     number,
 )
+from kiosk.reckoning.cannot import cannot
 from kiosk.trade import cold_holding as cold
 from kiosk.trade.growth import LISTERIA, PSEUDOMONAS, Explanation, NoGrowth, growth_over
 from kiosk.trade.temperature_log import NoVerdict, Printed, Reading

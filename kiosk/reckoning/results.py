@@ -6,7 +6,9 @@ from collections.abc import Iterator
 from decimal import Decimal
 
 from kiosk.engine.prompt import Message, Number
-from kiosk.reckoning.asking import Args, cannot, count, finding, first_open, one_of
+from kiosk.reckoning import bounds
+from kiosk.reckoning.asking import Args, count, finding, first_open, one_of
+from kiosk.reckoning.bounds import MOST_COLONIES
 from kiosk.reckoning.calculator import (
     Answers,
     Bench,
@@ -17,7 +19,7 @@ from kiosk.reckoning.calculator import (
     evenly,
     number,
 )
-from kiosk.reckoning.laboratory import MOST_COLONIES
+from kiosk.reckoning.cannot import cannot
 from kiosk.trade.authorities import (
     Analysis,
     Authority,
@@ -26,14 +28,15 @@ from kiosk.trade.authorities import (
     NoSuchLimit,
     authority,
 )
-from kiosk.trade.rounding import Amount, NotAResult, Qualifier
-from kiosk.trade.standing import ACTION_OF, Day, Standing, State, log_average, standing
+from kiosk.trade.rounding import Amount, NotAResult
+from kiosk.trade.standing import ACTION_OF, NOTICE_OF, Day, Standing, State, log_average, standing
 
 LEAST_FOR_A_TREND, MOST_FOR_A_TREND = 8, 24
 """How many results a trend is asked from; fewer are judged by `kiosk.review.trend` as too few."""
 
 _THOUSANDS = (*evenly("0", "9000", "1000"), *evenly("10000", "100000", "5000"))
 _SMALL = evenly("0", "50", "1")
+_AVERAGE = {True: "over", False: "kept", None: "unknown"}
 _LOOP_SOURCE = (
     "Tex. Admin. Code 25-217.45(c); Ala. Admin. Code 420-3-16 App. E; S.D. Rule 12:17:02:13. READ"
 )
@@ -43,15 +46,15 @@ def _key(name: str) -> str:
     return name.replace(" ", "-")
 
 
-def _result(place: int, test: str) -> Question:
+def _results(answers: Answers, test: str) -> Iterator[Question]:
     said = _THOUSANDS if test == Analysis.TOTAL_COUNT else _SMALL
-    wants = NumberWanted("", Decimal(0), MOST_COLONIES, said, whole=True, said="say-colonies")
-    return Question(f"result-{place}", wants)
+    for place in range(1, _asked(answers) + 1):
+        yield from bounds.about(answers, "result", place, said)
 
 
-def _row(answers: Answers) -> list[Decimal]:
+def _row(answers: Answers) -> list[Amount]:
     """Return the results that were given, oldest first."""
-    return [number(answers, f"result-{place}") for place in range(1, _asked(answers) + 1)]
+    return [bounds.amount(answers, "result", place) for place in range(1, _asked(answers) + 1)]
 
 
 def _asked(answers: Answers) -> int:
@@ -74,9 +77,7 @@ def _authority_questions(bench: Bench, answers: Answers) -> Iterator[Question]:
     ]
     yield one_of("product", *(_key(product) for product in products))
     yield count("results", 1, ACTION_OF, "say-results")
-    test = str(_limit(who, answers).test)
-    for place in range(1, _asked(answers) + 1):
-        yield _result(place, test)
+    yield from _results(answers, str(_limit(who, answers).test))
 
 
 def _limit(who: Authority, answers: Answers) -> MicrobialLimit:
@@ -85,26 +86,37 @@ def _limit(who: Authority, answers: Answers) -> MicrobialLimit:
         named = _key(one.test) == answers["test"]
         if named and answers["product"] in [_key(product) for product in one.products]:
             return one
-    raise NoSuchLimit(f"{who.title} has no limit for {answers['test']} in {answers['product']}")
+    known = "; ".join(f"{one.test} in {', '.join(one.products)}" for one in who.limits)
+    raise NoSuchLimit(
+        "no-limit", title=who.title, test=answers["test"], product=answers["product"], known=known
+    )
 
 
 def _authority(bench: Bench, answers: Answers) -> Finding:
     try:
         who = authority(bench.authorities, str(answers["who"]))
         limit = _limit(who, answers)
-        amounts = [Amount(Qualifier.EXACT, one) for one in _row(answers)]
+        amounts = _row(answers)
     except (NoSuchLimit, NotAResult) as error:
         return cannot(error)
     told = Message(f"authority-limit-{limit.per.lower()}", {"limit": Number(str(limit.most))})
     sources = [f"{who.law}; {who.source}. {who.tag}"]
     if who.enforcing is Enforcing.LOG_AVERAGE:
         over = log_average(amounts).exceeds(limit.most)
-        name = "authority-average-over" if over else "authority-average-kept"
-        return finding(Message(name), told, good=not over, sources=sources)
+        left_open = bounds.left_open(amounts[-NOTICE_OF:], limit.most) if over is None else ()
+        return finding(
+            Message(f"authority-average-{_AVERAGE[over]}"), told, left_open,
+            good=over is False, sources=sources,
+        )  # fmt: skip
     # On separate days; which days does not change notice and action.
     days = [Day(place, one.exceeds(limit.most), 1) for place, one in enumerate(amounts, 1)]
     found = standing(days, len(days), who.enforcing)
     lines = [_state_line(found, who.enforcing, len(days)), told]
+    # Where each result counts alone, only the last one does.
+    counted = amounts[-1:] if who.enforcing is Enforcing.EACH else amounts
+    lines += bounds.left_open(counted, limit.most)
+    if found.state is State.NOTICE and found.could_be is State.ACTION:
+        lines.append(Message("authority-may-be-action"))
     if found.clear_after and found.state is not State.CLEAR:
         lines.append(Message("authority-cleared-by", {"days": Number(str(found.clear_after))}))
     if who.enforcing is Enforcing.NOT_STATED:
@@ -134,8 +146,7 @@ def _trend_questions(answers: Answers) -> Iterator[Question]:
     wants = NumberWanted("", Decimal(1), MOST_COLONIES, said, whole=True, said="say-colonies")
     yield Question("limit", wants)
     yield count("results", LEAST_FOR_A_TREND, MOST_FOR_A_TREND, "say-results")
-    for place in range(1, _asked(answers) + 1):
-        yield _result(place, str(Analysis.TOTAL_COUNT if total else Analysis.COLIFORM))
+    yield from _results(answers, str(Analysis.TOTAL_COUNT if total else Analysis.COLIFORM))
 
 
 def _trend(_: Bench, answers: Answers) -> Finding:
@@ -145,7 +156,7 @@ def _trend(_: Bench, answers: Answers) -> Finding:
     except ImportError:
         return Finding((Message("trend-needs-scipy"),), good=False)
     limit = number(answers, "limit")
-    amounts = [Amount(Qualifier.EXACT, one) for one in _row(answers)]
+    amounts = _row(answers)
     points = [review.Point(place, one) for place, one in enumerate(amounts, 1)]
     found = review.trend(points, limit)
     passed = any(one.exceeds(limit) for one in amounts)
@@ -155,10 +166,12 @@ def _trend(_: Bench, answers: Answers) -> Finding:
         lines.append(Message("trend-over", told))
     elif found.early:
         lines.append(Message("trend-early", told))
+    left_open = bounds.left_open(amounts, limit)
+    lines += left_open
     if found.baseline is None:
         lines.append(Message("trend-no-chart"))
     lines.append(Message("trend-even-days"))
-    steady = found.warned == (review.Warned.STEADY,)
+    steady = found.warned == (review.Warned.STEADY,) and not left_open
     source = (
         "EWMA chart, Engineering Statistics Handbook: width READ in a copy, weight MEM; "
         "Kendall's tau: common practice"

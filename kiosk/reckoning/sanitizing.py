@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from dataclasses import replace
 from decimal import Decimal
 
 from kiosk.engine.prompt import Message, Number
 from kiosk.reckoning.asking import (
     Args,
-    cannot,
     finding,
     first_open,
     limit_source,
@@ -28,6 +28,7 @@ from kiosk.reckoning.calculator import (
     evenly,
     number,
 )
+from kiosk.reckoning.cannot import cannot
 from kiosk.trade.available_chlorine import NotALabel
 from kiosk.trade.dose import NO_RINSE_CAP, Dose, NoDose, dose, exact_amount, suiting
 from kiosk.trade.hypochlorous import NoShare, hypochlorous
@@ -49,9 +50,12 @@ _STRIP = Question(
         tuple(map(Decimal, (0, 10, 25, 50, 75, 100, 125, 150, 175, 200, 250, 300))),
     ),
 )  # fmt: skip
-_ACIDITY = Question(
-    "acidity", NumberWanted("pH", Decimal(0), Decimal(14), evenly("5", "11", "0.5"), said="say-ph")
-)
+_WANTS_PH = NumberWanted("pH", Decimal(0), Decimal(14), evenly("5", "11", "0.5"), said="say-ph")
+_ACIDITY = Question("acidity", _WANTS_PH)
+_NOT_MEASURED = "not-measured"
+_ACIDITY_OR_NOT = Question("acidity", replace(_WANTS_PH, besides=(_NOT_MEASURED,)))
+_HIGHEST_PH = Decimal(10)
+"""What a pH that nobody measured is taken for: no row of 4-501.114(A) goes higher. READ."""
 
 
 def product_of(bench: Bench) -> Product:
@@ -141,7 +145,7 @@ def _numbers(values: Mapping[str, object], names: Iterable[str], unit: str) -> d
 
 
 def _ask_strength(bench: Bench, answers: Answers) -> Question | None:
-    return first_open((_STRIP, _ACIDITY, _solution_temperature(bench)), answers)
+    return first_open((_STRIP, _ACIDITY_OR_NOT, _solution_temperature(bench)), answers)
 
 
 def _solution_temperature(bench: Bench) -> Question:
@@ -149,10 +153,12 @@ def _solution_temperature(bench: Bench) -> Question:
 
 
 def _strength(bench: Bench, answers: Answers) -> Finding:
+    measured_ph = answers["acidity"] != _NOT_MEASURED
     try:
         agent = product_of(bench).agent
         solution = Solution(
-            agent=agent, strength=number(answers, "strip"), ph=number(answers, "acidity"),
+            agent=agent, strength=number(answers, "strip"),
+            ph=number(answers, "acidity") if measured_ph else _HIGHEST_PH,
             temperature=measured(bench, answers, "temperature"),
         )  # fmt: skip
         verdict = judge(solution, bench.profile.solutions)
@@ -167,27 +173,31 @@ def _strength(bench: Bench, answers: Answers) -> Finding:
         for one in rows
         if one is not None
     ]
+    told = () if measured_ph else (Message("strength-any-ph", {"most": shown(_HIGHEST_PH)}),)
     if verdict.passes:
         time = verdict.seconds or Decimal(0)
         name = "strength-passes" if time else "strength-passes-at-once"
         lines = [Message(name, {"time": shown(time, "s")} if time else {})]
-        return finding(lines, Message("strength-label-first"), good=True, sources=sources)
-    return finding(_refused(verdict, bench), good=False, sources=sources)
+        return finding(lines, told, Message("strength-label-first"), good=True, sources=sources)
+    refused = _refused(verdict, bench, measured_ph=measured_ph)
+    return finding(refused, told, good=False, sources=sources)
 
 
-def _refused(verdict: Verdict, bench: Bench) -> list[Message]:
+def _refused(verdict: Verdict, bench: Bench, *, measured_ph: bool) -> list[Message]:
     """Say why a solution does not pass, and each way to make it pass."""
     if verdict.why is Why.NO_ROW and not bench.profile.solutions.rows:
         return [Message("strength-no-table", {"profile": bench.profile.title})]
     lines = [Message(f"strength-{verdict.why.replace(' ', '-')}")]
     for place, way in enumerate(verdict.ways):
         lines.append(Message("strength-or" if place else "strength-to-mend"))
-        lines += [_need(one) for one in way]
+        lines += [_need(one, measured_ph=measured_ph) for one in way]
     return [*lines, Message("strength-test-again" if verdict.ways else "strength-ask")]
 
 
-def _need(one: Need) -> Message:
+def _need(one: Need, *, measured_ph: bool) -> Message:
     name = f"need-{one.kind.lower().replace(' ', '-')}"
+    if one.kind is Kind.LOWER_PH and not measured_ph:
+        name = "need-measure-ph-up-to"
     if one.value is None:
         return Message(name)
     unit = "" if one.kind is Kind.LOWER_PH else one.value.unit

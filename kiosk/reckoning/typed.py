@@ -7,7 +7,8 @@ from dataclasses import replace
 from decimal import Decimal
 
 from kiosk.engine.prompt import Message
-from kiosk.reckoning.calculator import NumberWanted
+from kiosk.reckoning.bounds import BELOW
+from kiosk.reckoning.calculator import Answer, NumberWanted
 from kiosk.reckoning.interview import NotAnAnswer
 from kiosk.trade import typed
 from kiosk.trade.typed import NotTyped, Wanted
@@ -29,6 +30,20 @@ _SORTS: tuple[tuple[Wanted, Callable[[Quantity], Decimal]], ...] = (
     (typed.ACIDITY, _unchanged),
     (typed.PERCENT, _unchanged),
 )
+
+
+def read_answers(text: str, wants: NumberWanted) -> tuple[Answer, ...]:
+    """Read what was typed: a number, a name that may stand in its place, or `<10`.
+
+    `<10` gives two answers: that it is below detection, and the bound that is asked for next.
+    Raises NotAnAnswer.
+    """
+    plain = text.strip()
+    if plain in wants.besides:
+        return (plain,)
+    if BELOW in wants.besides and plain.startswith(("<", "＜")):
+        return BELOW, read_answer(plain[1:], wants)
+    return (read_answer(text, wants),)
 
 
 def read_answer(text: str, wants: NumberWanted) -> Decimal:

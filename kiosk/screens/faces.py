@@ -164,7 +164,10 @@ def _listed(choice: object) -> bool:
     """True for an item of a list: it gets a digit for its key."""
     if isinstance(choice, c.HandOver):
         return bool(choice.worker)
-    return isinstance(choice, c.Inspected | c.NameReason | c.Speak | Take | Give)
+    if isinstance(choice, Give):
+        # A digit key types a number, where one is wanted.
+        return isinstance(choice.answer, str)
+    return isinstance(choice, c.Inspected | c.NameReason | c.Speak | Take)
 
 
 def _of_list(choice: object) -> bool:

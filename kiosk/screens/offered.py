@@ -34,8 +34,15 @@ def offered(walk: Walk, width: int, room: int) -> tuple[Face, ...]:
 
 
 def _with_keypad(found: list[Face], type_it: Face, width: int, room: int) -> list[Face]:
-    numbers = [face for face in found if isinstance(face.choice, c.Read | Give)]
+    numbers = [face for face in found if _is_number(face)]
     others = [face for face in found if face not in numbers]
     rows = -(-(len(numbers) + 1) // most_columns(width))
     fits = rows <= min(room // LEAST_HEIGHT - 1, _QUICK_ROWS)
     return [*(numbers if fits else []), type_it, *others]
+
+
+def _is_number(face: Face) -> bool:
+    choice = face.choice
+    return isinstance(choice, c.Read) or (
+        isinstance(choice, Give) and not isinstance(choice.answer, str)
+    )

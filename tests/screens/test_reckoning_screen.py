@@ -166,3 +166,52 @@ async def test_the_list_has_room_on_a_small_screen(tmp_path, size):
             assert "something else" in labels
             assert "never mind" in labels
             await it.touch("something else")
+
+
+async def test_a_count_below_detection_by_touch_and_by_ear_is_the_one_that_is_typed(
+    tmp_path, capsys, monkeypatch
+):
+    async with shop(tmp_path) as it:
+        await to_the_list(it)
+        while not it.offers(Take("lot")):
+            await it.touch("something else")
+        await it.touch(Take("lot"))
+        await it.touch("intestinal germs")
+        await it.touch("below detection")
+        assert "the report says less than how many?" in it.words()
+        await it.press("1", "0", "enter")
+        for _ in range(4):
+            await it.hear("below detection")
+            await it.hear("two hundred and fifty colonies")
+            await it.hear("yeah")
+        said = it.walk.lines()
+        assert "The samples leave it open. Test them again." in it.words()
+        (kept,) = worked_out(it)
+    assert "count-1 below-detection; bound-1 10; count-2 below-detection; bound-2 250" in str(
+        kept["answers"]
+    )
+    counts = [f"count-{place}=<{bound}" for place, bound in enumerate((10, 250, 250, 250, 250), 1)]
+    given = ("lot", "plan=eu-ice-cream-enterobacteriaceae", *counts)
+    assert said == command(capsys, monkeypatch, tmp_path, *given)
+
+
+async def test_a_ph_that_nobody_measured_is_one_more_target(tmp_path):
+    async with shop(tmp_path) as it:
+        await to_the_list(it)
+        await it.touch("strong enough")
+        await it.press("1", "0", "0", "enter")
+        await it.touch("nobody measured it")
+        await it.press("2", "4", "enter")
+        assert it.walk.lines()[0] == "It is strong enough. Leave it on for 10 seconds or longer."
+        assert "The pH was not measured" in it.words()
+
+
+async def test_a_digit_key_types_the_number_and_picks_none_from_the_list(tmp_path):
+    async with kiosk(tmp_path, SIZE) as it:
+        await to_the_small_list(it)
+        while not it.offers(Take("mpn")):
+            await it.touch("something else")
+        await it.touch(Take("mpn"))
+        for number in "310":
+            await it.press(number, "enter")
+        assert it.walk.lines()[0] == "The most probable number is 43 per gram."

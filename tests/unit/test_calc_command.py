@@ -12,6 +12,7 @@ from kiosk.cli import main
 from kiosk.reckoning.table import CALCULATORS
 from tests.unit.reckoning_bench import lines, run, worked
 
+LOT = "plan=eu-ice-cream-enterobacteriaceae"
 DOSE = ["dose", "water=8", "wanted=100"]
 
 
@@ -91,6 +92,10 @@ def test_it_says_what_the_calculator_says(capsys, name, answers):
         (["dose", "water=8 kg", "wanted=100"], "water: “kg” is no unit that is known here."),
         (["dose", "water=900", "wanted=100"], "it must lie between 0.1 litres and 500 litres"),
         (["mpn", "tenth=1.5"], "tenth: 1.5 must be a whole number."),
+        (["strength", "strip=9"], "acidity=VALUE, [pH 0 - pH 14 | not-measured]"),
+        (["lot", LOT, "count-1=<ten"], "count-1: “ten” is not a number."),
+        (["lot", LOT, "count-1=<0"], "count-1: That cannot be: it must lie between 0.1 and"),
+        (["mpn", "tenth=<1"], "tenth: “<1” is not a number."),
         (["mpn", "tenth=1,000"], "can be read as 1000 or as 1"),
         (["cold", "hours=1", "now=4", "power=on"], "on is not one of the answers. [stayed-on |"),
         (["strength", "strip=50", "acidity=8", "temperature=24 K"], "Use one of: °C, °F"),
@@ -101,6 +106,16 @@ def test_bad_words_are_an_error_that_says_what_to_mend(capsys, words, said):
     assert (status, out) == (1, "")
     assert said in err
     assert "Traceback" not in err
+
+
+def test_less_than_is_typed_as_the_laboratory_writes_it(capsys):
+    counts = [f"count-{place}=<10" for place in range(1, 6)]
+    status, out, _ = calc(capsys, "lot", LOT, *counts, "--json")
+    told = json.loads(out)
+    assert status == 0
+    assert told["answers"]["count-5"] == "below-detection"
+    assert told["answers"]["bound-5"] == "10"
+    assert told["lines"][0] == "The lot is satisfactory."
 
 
 def test_units_are_converted_but_a_temperature_is_judged_in_its_own(capsys):

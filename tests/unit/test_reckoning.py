@@ -18,10 +18,11 @@ from rapidfuzz.distance import Levenshtein
 import kiosk.review
 from kiosk.checking.phonemes import phonemes
 from kiosk.checking.phrases import TOO_ALIKE
+from kiosk.engine import commands as c
 from kiosk.engine.commands import Channel, Evidence
 from kiosk.engine.prompt import Message, Number
 from kiosk.languages.words import languages, words
-from kiosk.options import Give, Reckon, Take
+from kiosk.options import Agree, Give, Reckon, Take
 from kiosk.procedure.fault import FaultyFile
 from kiosk.procedure.fit import fit
 from kiosk.procedure.plan import Plan
@@ -30,7 +31,7 @@ from kiosk.reckoning.bench import bench
 from kiosk.reckoning.calculator import NumberWanted, OneOf, Question
 from kiosk.reckoning.interview import Interview, NotAnAnswer
 from kiosk.reckoning.table import CALCULATORS, in_order, near
-from kiosk.reckoning.typed import read_answer, unit_taken
+from kiosk.reckoning.typed import read_answer, read_answers, unit_taken
 from kiosk.speaking.voices import SpeechFailed
 from tests.unit.reckoning_bench import (
     SUNDAY,
@@ -73,6 +74,13 @@ EXAMPLES = [
     ("strength", "strip=24 acidity=7 temperature=49", False, "Make it 25 parts per million"),
     ("strength", "strip=201 acidity=7 temperature=24", False, "until it is 200 parts per million"),
     ("strength", "strip=100 acidity=10.5 temperature=38", False, "Bring its pH to 10 or less"),
+    # A pH that nobody measured: the rows for pH 10 alone. READ (state); verdicts CALC.
+    ("strength", "strip=100 acidity=not-measured temperature=13", True, "10 seconds or longer"),
+    ("strength", "strip=100 acidity=not-measured temperature=13", True, "every pH up to 10"),
+    ("strength", "strip=50 acidity=not-measured temperature=38", True, "7 seconds or longer"),
+    ("strength", "strip=50 acidity=not-measured temperature=24", False,
+     "Warm it to 38 degrees Celsius or more. Or: Measure the pH. It must be 8 or less."),
+    ("strength", "strip=50 acidity=not-measured temperature=24", False, "every pH up to 10"),
     # 100 mg/L x 8 L / (2 g x 554 mg/g) = 0.722 packets; one gives 138.5 mg/L. CALC.
     ("dose", "unit=in-litres water=8 wanted=100", True, "gives 138 parts per million"),
     ("dose", "unit=in-litres water=8 wanted=100", True, "0.72 packets would be exact"),
@@ -137,6 +145,23 @@ EXAMPLES = [
      False, "The lot is unsatisfactory"),
     ("lot", f"plan=eu-ice-cream-salmonella {run('found', ['not-found'] * 4 + ['found'])}",
      False, "Found in 1 of 5 samples"),
+    # "< 10" is no more than m = 10; "< 50" may lie above it, and above M = 100 "< 250". CALC.
+    ("lot", f"plan=eu-ice-cream-enterobacteriaceae {run('count', ['<10'] * 5)}",
+     True, "The lot is satisfactory"),
+    ("lot", f"plan=eu-ice-cream-enterobacteriaceae {run('count', ['<50', '0', '0', '0', '0'])}",
+     False, "The samples leave it open"),
+    ("lot", f"plan=eu-ice-cream-enterobacteriaceae {run('count', ['<50', '<250', '0', '0', '0'])}",
+     False, "may be over 10, for the report only says less than a higher number: 2."),
+    ("authority", f"who=iowa test=coliform product=bulky results=4"
+     f" {run('result', ['<10', '21', '<3', '<10'])}", True, "Clear: 1 of the last 4"),
+    ("authority", f"who=iowa test=coliform product=bulky results=2 {run('result', ['<100', '21'])}",
+     False, "Unknown: 1 of the last 2 results are surely over the limit, and others may be."),
+    ("authority", f"who=iowa test=coliform product=bulky results=3"
+     f" {run('result', ['<100', '21', '21'])}", False, "It may already be action."),
+    ("authority", "who=north-carolina test=coliform product=plain results=1 result-1=<100",
+     False, "Unknown: the last result may be over the limit."),
+    ("authority", f"who=north-carolina test=coliform product=plain results=2"
+     f" {run('result', ['<100', '<10'])}", True, "The last result is within the limit."),
     # Texas and Alabama texts: 2 of the last 4, 3 of the last 5. READ.
     ("authority", f"who=iowa test=coliform product=bulky results=4"
      f" {run('result', ['5', '21', '3', '25'])}", False, "Notice: 2 of the last 4"),
@@ -224,13 +249,19 @@ def test_a_product_that_cannot_be_is_a_finding_with_the_mend():
     found = worked("dose", "unit=in-litres water=8 wanted=100", on)
     assert found.good is False
     assert "cannot be worked out" in lines(found)[0]
-    assert "write 50" in lines(found)[0]
+    assert "write 50 percent" in lines(found)[1]
 
 
 def test_a_site_with_an_unknown_profile_is_told_which_there_are():
     site = replace(shop_bench().site, limits="atlantis")
     with pytest.raises(FaultyFile, match="use one of: california-retail-food-code"):
         bench(site, library(), SUNDAY)
+
+
+def test_where_each_result_counts_alone_an_older_one_leaves_nothing_open():
+    answers = f"product=plain results=2 {run('result', ['<100', '<10'])}"
+    found = worked("authority", f"who=north-carolina test=coliform {answers}")
+    assert "may be over" not in " ".join(lines(found))
 
 
 # Trend.
@@ -254,6 +285,16 @@ def test_the_trend_warns_before_the_limit_is_passed():
     good, said = trend(RISING, "4000")
     assert good is False
     assert "over 4,000 already" in said
+
+
+def test_a_trend_takes_results_below_detection_as_bounds():
+    pytest.importorskip("scipy", reason="scipy is not installed")
+    good, said = trend(["<10", *STEADY[1:]])
+    assert good is True
+    assert "may be over" not in said
+    good, said = trend(["<100000", *STEADY[1:]])
+    assert good is None
+    assert "may be over 50,000, for the report only says less than a higher number: 1." in said
 
 
 def test_without_scipy_the_trend_says_what_to_install(monkeypatch):
@@ -381,6 +422,24 @@ def test_typed_answers_that_cannot_be_used_say_what_to_type(unit, text, said):
         assert words(language).line(refused.value.message)
 
 
+@pytest.mark.parametrize("text", ["<10", " < 10", "＜10"])
+def test_less_than_is_typed_as_the_laboratory_writes_it(text):
+    asked = answered(begin("lot"), "plan=eu-ice-cream-enterobacteriaceae")
+    below, bound = read_answers(text, asked.question.wants)
+    after = asked.answer(below)
+    assert after.question.id == "bound-1"
+    assert words("en").line(after.line()) == "Sample 1: the report says less than how many?"
+    assert after.answer(bound) == answered(asked, "count-1=below-detection bound-1=10")
+
+
+def test_less_than_is_refused_where_no_bound_is_asked_for():
+    with pytest.raises(NotAnAnswer):
+        read_answers("<10", begin("mpn").question.wants)
+    asked = answered(begin("lot"), "plan=eu-ice-cream-enterobacteriaceae")
+    with pytest.raises(NotAnAnswer):
+        read_answers("<ten", asked.question.wants)
+
+
 def test_a_temperature_is_not_converted_but_its_unit_is_told():
     wants = NumberWanted("°C", Decimal(0), Decimal(60))
     assert unit_taken("75 °F", wants) == "°F"
@@ -405,7 +464,8 @@ def questions() -> Iterator[tuple[str, Question]]:
         if (calculator, base, wants) not in seen:
             seen.add((calculator, base, wants))
             yield calculator, question
-        ends = (wants.least, wants.most) if isinstance(wants, NumberWanted) else wants.names
+        numeric = isinstance(wants, NumberWanted)
+        ends = (wants.least, wants.most, *wants.besides) if numeric else wants.names
         for value in ends:
             if (calculator, base, wants, value) not in seen:
                 seen.add((calculator, base, wants, value))
@@ -428,6 +488,7 @@ def test_every_question_can_be_asked_and_every_choice_fits_it(language):
             assert all(say.say(f"pick-{one}") for one in question.wants.names)
         else:
             wants = question.wants
+            assert all(say.say(f"pick-{one}") for one in wants.besides)
             assert all(wants.least <= one <= wants.most for one in wants.choices)
             assert wants.choices, f"{calculator} {question.id} cannot be answered by voice"
 
@@ -436,7 +497,10 @@ def phrase_lists(language: str) -> list[list[str]]:
     """Return what can be said at each moment at which a name is wanted."""
     say = words(language)
     out = [say.say("say-never-mind"), say.say("say-ask-again")]
-    names = [one.wants.names for _, one in QUESTIONS if isinstance(one.wants, OneOf)]
+    names = [
+        one.wants.names if isinstance(one.wants, OneOf) else one.wants.besides
+        for _, one in QUESTIONS
+    ]
     picks = [[*(say.say(f"pick-{one}") for one in each), *out] for each in dict.fromkeys(names)]
     calls = [say.say(f"call-{one}") for one in CALCULATORS]
     return [*picks, [*calls, say.say("say-other-reckonings"), out[0]]]
@@ -531,3 +595,26 @@ def test_page_after_page_leads_to_every_calculator_and_round_again():
     assert offered[0] == "pour-next"
     assert sorted(offered) == sorted(CALCULATORS)
     assert reckoner.options(say)[0].choice == Take("pour-next")
+
+
+@pytest.mark.parametrize("language", ["en", "es", "ko"])
+def test_a_name_beside_the_numbers_is_offered_once_and_last(language):
+    asked = answered(begin("lot"), "plan=eu-ice-cream-enterobacteriaceae")
+    reckoner = Reckoner(shop_bench)
+    reckoner._interview = asked
+    labels = [o.label for o in reckoner.options(words(language)) if isinstance(o.choice, Give)]
+    assert labels[-1] == words(language).say("pick-below-detection")
+    assert len(set(labels)) == len(labels) == len(asked.question.wants.choices) + 1
+
+
+@pytest.mark.parametrize("language", ["en", "es", "ko"])
+def test_every_way_of_yes_and_no_answers_the_reading_back(language):
+    say = words(language)
+    reckoner = Reckoner(shop_bench)
+    reckoner._interview = answered(begin("dose"), "unit=in-litres").hear(Decimal(8))
+    ways = {
+        one.choice: (one.label, *one.also)
+        for one in reckoner.options(say)
+        if isinstance(one.choice, Agree)
+    }
+    assert ways == {Agree(True): say.phrases(c.Yes()), Agree(False): say.phrases(c.No())}
