@@ -2,17 +2,21 @@
 
 from __future__ import annotations
 
+import sys
 import time
 from collections.abc import Callable
 
+from kiosk.listening.echo import EchoFilter, NoEchoFilter
 from kiosk.listening.hearing import MicrophoneHearing
 from kiosk.listening.microphone import NoMicrophone, open_microphone
+from kiosk.listening.reference import Reference
 from kiosk.procedure import site
 from kiosk.push_to_talk import OnHeard, PushToTalk
 from kiosk.screens.app import KioskApp
 from kiosk.screens.stand_in import NoHearing
 from kiosk.shop import Shop
-from kiosk.speaking.voice import open_voice
+from kiosk.speaking.announced import AnnouncedVoice
+from kiosk.speaking.voice import Voice, open_voice
 from kiosk.walk import Hearing
 
 
@@ -31,6 +35,18 @@ def behind_key(
 def open_kiosk(shop: Shop, *, silent: bool = False, deaf: bool = False) -> int:
     """Show the board until it is left; return the exit status. Opens no speaker when `silent`."""
     opened: list[MicrophoneHearing] = []
+    reference = Reference()
+    echo = echo_filter(reference) if shop.site.hearing.cut_short else None
+
+    def open_aloud() -> Voice:
+        if echo is None:
+            return open_voice(shop.folder / "prompts")
+
+        def tell(text: str) -> None:
+            for hearing in opened:
+                hearing.saying(text)
+
+        return AnnouncedVoice(open_voice(shop.folder / "prompts", reference.put), tell)
 
     def open_hearing(on_heard: OnHeard, on_changed: Callable[[], None]) -> Hearing:
         try:
@@ -39,7 +55,7 @@ def open_kiosk(shop: Shop, *, silent: bool = False, deaf: bool = False) -> int:
             return NoHearing(str(error))
 
         def opened_for(tell: OnHeard) -> MicrophoneHearing:
-            hearing = MicrophoneHearing(source, tell, on_changed, shop.folder)
+            hearing = MicrophoneHearing(source, tell, on_changed, shop.folder, echo)
             opened.append(hearing)
             return hearing
 
@@ -47,7 +63,7 @@ def open_kiosk(shop: Shop, *, silent: bool = False, deaf: bool = False) -> int:
 
     app = KioskApp(
         shop,
-        None if silent else lambda: open_voice(shop.folder / "prompts"),
+        None if silent else open_aloud,
         None if deaf else open_hearing,
     )
     try:
@@ -56,3 +72,15 @@ def open_kiosk(shop: Shop, *, silent: bool = False, deaf: bool = False) -> int:
         for hearing in opened:
             hearing.stop()
     return app.return_code or 0
+
+
+def echo_filter(reference: Reference) -> EchoFilter | None:
+    """Return what takes the kiosk's voice out of the microphone, or say why there is nothing.
+
+    Without it no prompt can be cut short, and all else is as ever.
+    """
+    try:
+        return EchoFilter(reference)
+    except NoEchoFilter as error:
+        print(f"Prompts cannot be cut short by speaking here: {error}", file=sys.stderr)
+        return None

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from kiosk.listening.ear import Heard
 from kiosk.listening.ear_for import open_ear_for
+from kiosk.listening.echo import EchoFilter
 from kiosk.listening.listener import Listener
 from kiosk.listening.sources import Source
 
@@ -21,14 +22,18 @@ class MicrophoneHearing:
         on_heard: Callable[[Heard], None],
         on_changed: Callable[[], None],
         home: Path | None = None,
+        echo: EchoFilter | None = None,
     ) -> None:
-        """Begin to listen, without an ear until `speak` names a language."""
+        """Begin to listen, without an ear until `speak` names a language.
+
+        With an `echo` filter, a prompt that `saying` tells of can be cut short.
+        """
         self.notice = ""
         self._home = home
         self._on_changed = on_changed
         self._speaker = ("", "")
         self._lock = threading.Lock()
-        self._listener = Listener(source, None, on_heard, self._trouble)
+        self._listener = Listener(source, None, on_heard, self._trouble, echo=echo)
 
     def allow(self, phrases: Iterable[str]) -> None:
         """Hear these phrases and no others; a mapping tells which of them mean the same."""
@@ -44,6 +49,10 @@ class MicrophoneHearing:
             self._listener.undeafen(0.0)
         else:
             self._listener.undeafen()
+
+    def saying(self, text: str) -> None:
+        """Take note of the prompt that the kiosk begins to say, or with '' of its end."""
+        self._listener.saying(text)
 
     def speak(self, language: str, worker: str = "") -> None:
         """Listen in a language, and to a worker's own words; loaded in the background."""

@@ -11,7 +11,9 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
+from kiosk.listening.cut_short import cuts
 from kiosk.listening.ear import Ear, Heard, Utterance
+from kiosk.listening.echo import EchoFilter, SpeechBeside
 from kiosk.listening.endpoint import FIRST_SILENCE_S, FRAME_S, Gate
 from kiosk.listening.sources import Source
 from kiosk.listening.turn import Meanings, Turn, meanings_of
@@ -57,13 +59,21 @@ class Listener:
         on_heard: Callable[[Heard], None],
         on_trouble: Callable[[str], None],
         clock: Callable[[], float] = time.monotonic,
+        echo: EchoFilter | None = None,
     ) -> None:
-        """Begin to listen. Without an ear, frames are dropped until one is given."""
+        """Begin to listen. Without an ear, frames are dropped until one is given.
+
+        With an `echo` filter, what may cut a prompt short is heard while one is said.
+        """
         self._source = source
         self._ear = ear
         self._on_heard = on_heard
         self._on_trouble = on_trouble
         self._clock = clock
+        self._echo = echo
+        self._beside = None if echo is None else SpeechBeside()
+        self._prompt = ""
+        self._prompt_from = self._prompt_until = float("-inf")
         self._meanings: Meanings = {}
         self._asked_at = float("-inf")
         self._deaf_until = float("-inf")
@@ -92,6 +102,14 @@ class Listener:
         with self._lock:
             self._deaf_until = self._clock() + tail_s
 
+    def saying(self, text: str) -> None:
+        """Take note of the prompt that the kiosk begins to say, or with '' of its end."""
+        with self._lock:
+            if text:
+                self._prompt = text
+                self._prompt_from = self._clock()
+            self._prompt_until = float("inf") if text else self._clock()
+
     def swap_ear(self, ear: Ear | None) -> None:
         """Listen with another ear; None hears nothing."""
         with self._lock:
@@ -116,11 +134,13 @@ class Listener:
                 self._on_trouble("the sound has ended: is the microphone still plugged in?")
 
     def _drain(self, frames: Iterator[NDArray[np.float32]]) -> None:
-        turn = Turn(Gate(self._clock()), self._begin, self._what_may_be_heard)
+        turn = Turn(Gate(self._clock(), self._beside), self._begin, self._what_may_be_heard)
         was_deaf = False
-        for frame in frames:
+        for frame in map(self._without_echo, frames):
             with self._lock:
-                nothing_hears = self._ear is None or self._deaf_until == float("inf")
+                nothing_hears = self._ear is None or (
+                    self._deaf_until == float("inf") and not self._hears_through_prompt()
+                )
                 deaf = self._clock() < self._deaf_until
             if nothing_hears:
                 turn.reset()
@@ -135,6 +155,16 @@ class Listener:
             self._tell(turn.feed, frame)
         self._tell(turn.flush)
 
+    def _without_echo(self, frame: NDArray[np.float32]) -> NDArray[np.float32]:
+        if self._echo is None or self._beside is None:
+            return frame
+        cleaned = self._echo.clean(frame, self._source.waiting())
+        self._beside.listen_to(cleaned.for_gate)
+        return cleaned.for_ear
+
+    def _hears_through_prompt(self) -> bool:
+        return self._echo is not None and self._echo.settled and self._prompt_until == float("inf")
+
     def _what_may_be_heard(self) -> Meanings:
         with self._lock:
             return self._meanings
@@ -146,15 +176,26 @@ class Listener:
         """
         with self._lock:
             ear, allowed = self._ear, tuple(self._meanings)
-        if ear is None or not allowed or self._too_early(utterance):
+        if ear is None or not allowed or not self._may_be(utterance):
             return None
         return self._decoder.submit(_heard_by, ear, utterance, allowed)
 
-    def _too_early(self, utterance: Utterance) -> bool:
-        """Tell whether the speech began before this question could be answered."""
+    def _may_be(self, utterance: Utterance) -> frozenset[str | None]:
+        """Return what the speech may have been, by when it began; None stands for anything else.
+
+        Nothing, if it began before this question could be answered. Into a prompt, what may cut it
+        short.
+        """
+        began = utterance.began_at
         with self._lock:
-            opened_at = max(self._asked_at + FIRST_MOMENT_S, self._deaf_until)
-        return utterance.began_at < opened_at
+            if began < self._asked_at + FIRST_MOMENT_S:
+                return frozenset()
+            if began >= self._deaf_until:
+                return frozenset([*self._meanings, None])
+            into_prompt = self._prompt_from + FIRST_MOMENT_S <= began < self._prompt_until
+            if self._echo is None or not into_prompt:
+                return frozenset()
+            return frozenset(cuts(self._meanings, self._prompt))
 
     def _tell(
         self,
@@ -167,7 +208,7 @@ class Listener:
         except EarFailed as error:
             self._on_trouble(str(error))
             return
-        if found is not None and not self._too_early(found[0]):
+        if found is not None and found[1].phrase in self._may_be(found[0]):
             self._on_heard(found[1])
 
 

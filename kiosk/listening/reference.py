@@ -17,9 +17,10 @@ from kiosk.speaking.player import RATE as PLAYED_RATE
 _GIVEN, _TAKEN = 441, 320
 """Samples of 20 ms at the two rates: blocks of these lengths keep the resampler in phase."""
 _HALF: Final = int(np.ceil(ZERO_CROSSINGS * PLAYED_RATE / RATE / ROLL_OFF))
-LEAD: Final = round(0.04 * RATE)
-"""Samples that are kept back, because the device takes them in pieces of its own size. They must
-not be later than their sound is heard."""
+LEAD: Final = round(0.064 * RATE)
+"""Samples that are kept back, because the device takes 40 ms at a time and not on the dot. No more
+than that: what comes later than its own sound cannot be taken out. Over a real sound server, with
+50 ms for the way through the air, the sound came 29 to 69 ms behind its reference."""
 SLIP: Final = round(0.015 * RATE)
 """Samples of slow drift between the two devices' crystals after which the two are set anew."""
 MEMORY: Final = 0.01

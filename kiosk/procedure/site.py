@@ -71,6 +71,9 @@ class Hearing:
     """True where it is too loud to listen all the time: the ear is deaf until a key is pressed."""
     key: str = "t"
     """That key, as the terminal names it: a letter, `f1` to `f24`, `pageup`, `pagedown` ..."""
+    cut_short: bool = False
+    """True where a worker may speak into a prompt, to hear it again, to go back or to stop. Needs
+    the library pywebrtc-audio."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -144,6 +147,10 @@ def _check(name: str, site: Site) -> None:
             Fault(name, 0, what, f"the id '{one}' stands twice", "give each an id of its own")
             for one in sorted({one for one in ids if ids.count(one) > 1})
         ]
+    if site.hearing.cut_short and site.hearing.push_to_talk:
+        what = "an ear that waits for a key hears nothing while the kiosk speaks"
+        mend = "set either push_to_talk or cut_short to false"
+        faults.append(Fault(name, 0, "hearing.cut_short", what, mend))
     key = site.hearing.key
     if not (len(key) == 1 and "a" <= key <= "z") and key not in _OTHER_KEYS:
         mend = "write a small letter, f1 to f24, pageup, pagedown, home, end, insert or delete"

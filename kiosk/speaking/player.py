@@ -6,6 +6,7 @@ import threading
 import wave
 from collections.abc import Callable, Generator
 from dataclasses import dataclass, field
+from functools import partial
 from pathlib import Path
 from typing import Any, Protocol
 
@@ -22,6 +23,10 @@ END_TAIL_S = 0.08
 """Silence handed over after the last sample before a wave counts as ended, for what still lies in
 the buffers; a play took 47 to 89 ms to be heard."""
 FRAME_BYTES = 2
+
+Tap = Callable[[bytes], None]
+"""Is told what was handed to the device, silence too: 16-bit mono samples at RATE, in order. Called
+in the audio thread, so it must only keep them."""
 
 
 class NoSpeaker(Exception):
@@ -77,7 +82,7 @@ class MiniaudioPlayer:
     Kept open, because the first sound of a fresh device came half a second late.
     """
 
-    def __init__(self, buffer_ms: int = BUFFER_MS) -> None:
+    def __init__(self, buffer_ms: int = BUFFER_MS, tap: Tap | None = None) -> None:
         """Open the device and feed it; raises NoSpeaker, ImportError. May block for long."""
         import miniaudio
 
@@ -85,6 +90,7 @@ class MiniaudioPlayer:
         self._miniaudio: Any = miniaudio
         self._lock = threading.Lock()
         self._playing: _Playing | None = None
+        self._tap = tap
         self.fed = threading.Event()
         """Set when the device has taken its first silence."""
         try:
@@ -137,7 +143,10 @@ class MiniaudioPlayer:
         count = yield b""
         self.fed.set()
         while True:
-            count = yield self._next(count)
+            given = self._next(count)
+            if self._tap is not None:
+                self._tap(given)
+            count = yield given
 
     def _next(self, count: int) -> bytes:
         """Return the next `count` frames; runs in the audio thread."""
@@ -157,15 +166,19 @@ class MiniaudioPlayer:
         return chunk + bytes(silent * FRAME_BYTES)
 
 
-def open_player(limit_s: float = OPEN_LIMIT_S) -> Player:
-    """Open the loudspeaker within about `limit_s` seconds; raises NoSpeaker with the reason."""
+def open_player(limit_s: float = OPEN_LIMIT_S, tap: Tap | None = None) -> Player:
+    """Open the loudspeaker within about `limit_s` seconds; raises NoSpeaker with the reason.
+
+    Where `aplay` plays, nothing comes to the `tap`.
+    """
     try:
         import miniaudio  # noqa: F401 (there is no wheel of it for ARM Linux)
     except ImportError:
         from kiosk.speaking.aplay_player import AplayPlayer
 
         return AplayPlayer(limit_s)
-    return _open_in_time(MiniaudioPlayer, limit_s)
+    make = MiniaudioPlayer if tap is None else partial(MiniaudioPlayer, tap=tap)
+    return _open_in_time(make, limit_s)
 
 
 def _open_in_time(make: Callable[[], MiniaudioPlayer], limit_s: float) -> MiniaudioPlayer:

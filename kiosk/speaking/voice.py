@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
+from functools import partial
 from pathlib import Path
 from typing import Protocol
 
 from kiosk.speaking.kiosk_voice import KioskVoice
-from kiosk.speaking.player import NoSpeaker, open_player
+from kiosk.speaking.player import NoSpeaker, Player, Tap, open_player
 from kiosk.speaking.prompt_cache import PromptCache
 from kiosk.speaking.renderer import Renderer
 from kiosk.speaking.voices import SpeechFailed
@@ -62,13 +63,15 @@ class SilentVoice:
         """There is nothing to give back."""
 
 
-def open_voice(cache_folder: Path) -> Voice:
+def open_voice(cache_folder: Path, tap: Tap | None = None) -> Voice:
     """Return the kiosk's voice, or a silent one whose notice says what is missing.
 
-    `cache_folder` keeps the rendered prompts and is made if needed.
+    `cache_folder` keeps the rendered prompts and is made if needed; a `tap` is told what the
+    loudspeaker is given.
     """
+    reopen: Callable[[], Player] = open_player if tap is None else partial(open_player, tap=tap)
     try:
-        player = open_player()
+        player = reopen()
     except NoSpeaker as failure:
         return SilentVoice(str(failure))
     renderer = Renderer()
@@ -77,4 +80,4 @@ def open_voice(cache_folder: Path) -> Voice:
     except SpeechFailed as failure:
         player.close()
         return SilentVoice(str(failure))
-    return KioskVoice(prompts, player, on_close=renderer.close)
+    return KioskVoice(prompts, player, reopen, on_close=renderer.close)

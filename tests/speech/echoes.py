@@ -19,8 +19,9 @@ from kiosk.speaking.player import RATE as PLAYED_RATE
 Sound = NDArray[np.float32]
 PIECE = 441
 """Samples that the device takes at a time: 20 ms."""
-DEVICE_S = 0.047
-"""From the handing over of a sample to its sound: the least that was measured."""
+DEVICE_S = 0.079
+"""From the handing over of a sample to a frame that holds its sound: 47 ms is the least that was
+measured until it is heard, and the microphone hands over 32 ms at a time."""
 BEFORE_S, AFTER_S = 0.5, 1.0
 FLOOR = 0.001
 """Root mean square of the room's own noise: 60 dB under full scale."""
@@ -28,11 +29,14 @@ FLOOR = 0.001
 
 @dataclass(frozen=True, slots=True)
 class Room:
-    """Delay in milliseconds beside the device's own, the echo's level in dB, seconds until it fell by 60 dB."""
+    """The way from the loudspeaker to the microphone."""
 
     delay_ms: float = 60.0
+    """Beside the device's own."""
     gain_db: float = -6.0
+    """Level of the echo against what was played."""
     dies_away_s: float = 0.3
+    """Until it has fallen by 60 dB."""
     driven: float = 0.0
     """How hard the loudspeaker is driven into its limit; 0 not at all."""
     seed: int = 1
@@ -81,7 +85,12 @@ class Kiosk:
     def play(
         self, prompt: Path, beside: Callable[[int], Sound] | None = None
     ) -> Iterator[tuple[Sound, Cleaned]]:
-        """Say a prompt, silence around it; yield each microphone frame, and what is left of it.
+        """Say a prompt; yield each microphone frame, and what the filter leaves of it."""
+        for frame in self.frames(prompt, beside):
+            yield frame, self.filter.clean(frame)
+
+    def frames(self, prompt: Path, beside: Callable[[int], Sound] | None = None) -> Iterator[Sound]:
+        """Say a prompt, silence around it; yield the microphone's frames.
 
         `beside` returns what somebody says meanwhile, for a count of samples at 16 kHz.
         """
@@ -100,4 +109,4 @@ class Kiosk:
             self._rest = np.concatenate([self._rest, sounded])
             while len(self._rest) >= FRAME:
                 frame, self._rest = self._rest[:FRAME], self._rest[FRAME:]
-                yield frame, self.filter.clean(frame)
+                yield frame

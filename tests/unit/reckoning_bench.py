@@ -14,7 +14,7 @@ from kiosk.reckoning.bench import bench
 from kiosk.reckoning.calculator import Bench, Finding, NumberWanted
 from kiosk.reckoning.interview import Interview
 from kiosk.reckoning.table import CALCULATORS
-from kiosk.reckoning.typed import read_answer
+from kiosk.reckoning.typed import read_answers
 
 ROOT = Path(__file__).parents[2]
 SUNDAY = 1_772_992_800.0
@@ -37,15 +37,18 @@ def begin(calculator: str, on: Bench | None = None) -> Interview:
 
 
 def answered(interview: Interview, answers: str) -> Interview:
-    """Give answers as `water=8 wanted=100`, each to the question that is open."""
+    """Give answers as `water=8 wanted=100`, each to the question that is open.
+
+    `count-1=<10` answers two: the count and its bound.
+    """
     for one in answers.split():
         name, _, text = one.partition("=")
         question = interview.question
         assert question is not None, f"nothing more is asked, and {one} is given"
         assert question.id == name
-        number = isinstance(question.wants, NumberWanted)
-        value = read_answer(text, question.wants) if number else text
-        interview = interview.answer(value)
+        wants = question.wants
+        for value in read_answers(text, wants) if isinstance(wants, NumberWanted) else (text,):
+            interview = interview.answer(value)
     return interview
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from decimal import Decimal
+from pathlib import Path
 
 import pytest
 
@@ -10,6 +11,9 @@ from kiosk.engine import commands as c
 from kiosk.engine import events as e
 from kiosk.engine.decide import decide
 from kiosk.listening.cut_short import CUTS, cuts
+from kiosk.procedure.fault import FaultyFile
+from kiosk.procedure.site import load_site
+from kiosk.shipped import shipped
 from tests.speech.moments import NOW, _states
 from tests.unit.test_shipped_procedures import plans
 
@@ -67,3 +71,20 @@ def test_what_stands_in_the_prompt_may_be_the_loudspeaker(prompt: str, kept: dic
 def test_a_korean_word_is_found_with_its_particle():
     meanings = {"이전": c.Back(), "문제 있어요": c.CallProblem(), "잠시 쉬기": c.Pause()}
     assert cuts(meanings, "이전에 닫은 밸브를 여세요.") == {"문제 있어요", "잠시 쉬기"}
+
+
+def site_with(folder: Path, table: str) -> Path:
+    path = folder / "site.toml"
+    text = (shipped("demo") / "site.toml").read_text("utf-8")
+    path.write_text(f"{text}\n[hearing]\n{table}\n", encoding="utf-8")
+    return path
+
+
+def test_prompts_are_not_cut_short_unless_the_site_asks_for_it(tmp_path: Path):
+    assert not load_site(shipped("demo") / "site.toml").hearing.cut_short
+    assert load_site(site_with(tmp_path, "cut_short = true")).hearing.cut_short
+
+
+def test_an_ear_behind_a_key_cannot_cut_in(tmp_path: Path):
+    with pytest.raises(FaultyFile, match="set either push_to_talk or cut_short to false"):
+        load_site(site_with(tmp_path, "cut_short = true\npush_to_talk = true"))

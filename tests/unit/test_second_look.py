@@ -1,0 +1,146 @@
+"""A second look believes a phrase only inside every limit, and confirms nothing with it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from concurrent.futures import Future
+from dataclasses import replace
+
+import numpy as np
+import pytest
+
+from kiosk.engine import commands as c
+from kiosk.listening.ear import DOUBTFUL, Heard, Utterance
+from kiosk.listening.endpoint import FRAME, FRAME_S, SILENCE_S, Gate
+from kiosk.listening.second_look import NEAREST, Fit, believed, may_be, nearest
+from kiosk.listening.settled import HARMLESS, settled
+from kiosk.listening.template_ear import WithOwnWords
+from kiosk.listening.thresholds import Likeness
+from kiosk.listening.turn import Turn
+
+LIMITS = Likeness(
+    least_spelling=55,
+    least_mean=-2,
+    least_worst=-5,
+    most_below_written=1,
+    least_above_rival=1,
+    surest_written=-0.2,
+)
+WROTE = Fit("take a wig", -1.0, -2.0)
+BREAK = Fit("take a break", -1.5, -3.0)
+RIVAL = Fit("step back", -4.0, -9.0)
+HEARD = Heard("take a wig", "take a break", 0.3, "fake", "", 0.1, 0.0, at_second_look=True)
+
+
+@pytest.mark.parametrize(
+    ("written", "phrase", "may"),
+    [
+        ("take a wig", "take a break", True),
+        ("roblim", "problem", False),
+        ("yes it did", "yes", False),
+        ("the machine does start", "the machine does not start", False),
+        ("it is not too warm", "it is too warm", False),
+        ("nothing is in place", "everything is in place", False),
+        ("do not step back yet", "do not step back", False),
+        ("please step back now", "step back", False),
+        ("step back", "step back", False),
+        ("fourteen five", "forty five", False),
+    ],
+)
+def test_what_may_be_a_misspelling_of_a_phrase(written, phrase, may):
+    assert may_be(written, phrase) is may
+
+
+def test_the_phrases_spelled_most_alike_come_first_and_few_of_them():
+    allowed = ["next", "Step back!", "something is wrong", "take a break", "go back", "pause"]
+    found = nearest("take a wig", allowed)
+    assert found[0][1] == "take a break"
+    assert len(found) == NEAREST
+    assert [alike for alike, _ in found] == sorted((one for one, _ in found), reverse=True)
+
+
+def test_a_phrase_inside_every_limit_is_believed():
+    found = believed(LIMITS, WROTE, [(40, RIVAL), (70, BREAK)])
+    assert found == ("take a break", pytest.approx(np.exp(-1.5)))
+
+
+@pytest.mark.parametrize(
+    ("written", "fits"),
+    [
+        (WROTE, []),
+        (WROTE, [(54, BREAK)]),
+        (WROTE, [(70, replace(BREAK, mean=-2.1))]),
+        (WROTE, [(70, replace(BREAK, worst=-5.1))]),
+        (replace(WROTE, mean=-0.4), [(70, BREAK)]),
+        (WROTE, [(70, BREAK), (40, replace(RIVAL, mean=-2.4))]),
+        (WROTE, [(70, BREAK), (40, replace(RIVAL, mean=-1.4))]),
+        (replace(WROTE, mean=-0.1), [(70, replace(BREAK, mean=-0.5))]),
+        (replace(WROTE, text="do not take a break"), [(70, BREAK)]),
+    ],
+)
+def test_a_phrase_beyond_a_limit_is_not(written, fits):
+    assert believed(LIMITS, written, fits) is None
+
+
+@pytest.mark.parametrize("act", [c.SayAgain(), c.CallProblem(), c.Pause(), c.Back(), c.No()])
+def test_at_a_second_look_the_kiosk_can_be_called_stopped_and_sent_back(act):
+    assert settled(HEARD, {"take a break": act}) == HEARD
+
+
+@pytest.mark.parametrize("meaning", [c.Confirm(), c.Yes(), c.GivePhrase(), c.Resume(), "a word"])
+def test_at_a_second_look_nothing_is_confirmed(meaning):
+    found = settled(HEARD, {"take a break": meaning})
+    assert (found.phrase, found.why, found.text) == (None, DOUBTFUL, "take a wig")
+
+
+def test_no_confirming_act_counts_as_harmless():
+    confirming = (c.Confirm, c.Yes, c.GivePhrase, c.Read, c.Inspected, c.Resume, c.End)
+    assert not set(HARMLESS) & set(confirming)
+
+
+def test_what_was_read_at_first_is_settled_whatever_it_means():
+    first = replace(HEARD, at_second_look=False)
+    assert settled(first, {"take a break": c.GivePhrase()}) == first
+
+
+def turn_heard(meaning: c.Act, silence: int) -> Iterator[Heard]:
+    answers = iter([1.0] * 9 + [0.0] * silence)
+    begun: Future[Heard] = Future()
+    begun.set_result(HEARD)
+    gate = Gate(0.0, detector=lambda _frame: next(answers))
+    turn = Turn(gate, lambda _utterance: begun, lambda: {"take a break": meaning})
+    for _ in range(9 + silence):
+        found = turn.feed(np.zeros(FRAME, dtype=np.float32))
+        if found is not None:
+            yield found[1]
+    last = turn.flush()
+    if last is not None:
+        yield last[1]
+
+
+@pytest.mark.parametrize("silence", [round(SILENCE_S / FRAME_S), 5])
+def test_a_turn_lets_a_second_look_call_but_not_confirm(silence):
+    assert [one.phrase for one in turn_heard(c.Pause(), silence)] == ["take a break"]
+    assert [one.phrase for one in turn_heard(c.GivePhrase(), silence)] == [None]
+
+
+class Fake:
+    """An ear that hears what the test says."""
+
+    name = "fake"
+    language = "en"
+
+    def __init__(self, heard: Heard) -> None:
+        self.heard = heard
+
+    def hear(self, utterance, allowed):
+        return self.heard
+
+
+def test_a_workers_own_word_goes_before_a_second_look():
+    own = replace(HEARD, phrase="pause", ear="own", at_second_look=False)
+    said = Utterance(np.zeros(FRAME, dtype=np.float32), 1.0, 1.4, 0.5)
+    both = WithOwnWords(Fake(HEARD), Fake(own))
+    assert both.hear(said, ["pause", "take a break"]).phrase == "pause"
+    nothing = WithOwnWords(Fake(HEARD), Fake(replace(own, phrase=None)))
+    assert nothing.hear(said, ["pause", "take a break"]).phrase == "take a break"
