@@ -54,6 +54,8 @@ class Heard:
     """Seconds the engine took."""
     ended_at: float
     """The utterance's own `ended_at`."""
+    at_second_look: bool = False
+    """Whether the text is no phrase, and the phrase was found to fit the same sound as well."""
 
 
 class Ear(Protocol):

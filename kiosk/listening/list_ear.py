@@ -22,11 +22,13 @@ class Reading:
     text: str
     """The engine's own reading, normalised; '' for nothing."""
     phrase: str | None = None
-    """The allowed phrase that the whole text equals."""
+    """The allowed phrase that the whole text equals, or was found at a second look."""
     confidence: float | None = None
     """The engine's own, 0..1; None when it has none."""
     shortest_s: float | None = None
     """Seconds of the shortest word, where the engine tells."""
+    at_second_look: bool = False
+    """Whether the phrase is not what the text says."""
 
 
 class ListEar(ABC):
@@ -59,4 +61,5 @@ class ListEar(ABC):
             why=why,
             decode_s=time.perf_counter() - begun,
             ended_at=utterance.ended_at,
+            at_second_look=reading.at_second_look,
         )

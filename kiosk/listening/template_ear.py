@@ -101,9 +101,12 @@ class WithOwnWords:
         self._own = own
 
     def hear(self, utterance: Utterance, allowed: Sequence[str]) -> Heard:
-        """Ask the model first; what it doubts stays in doubt."""
+        """Ask the model first; what it doubts stays in doubt.
+
+        A phrase that it found only at a second look gives way to one of the worker's own.
+        """
         first = self._ear.hear(utterance, allowed)
-        if first.phrase is not None or first.why == DOUBTFUL:
+        if first.why == DOUBTFUL or (first.phrase is not None and not first.at_second_look):
             return first
         second = self._own.hear(utterance, allowed)
         return first if second.phrase is None else second

@@ -10,6 +10,7 @@ from numpy.typing import NDArray
 
 from kiosk.listening.ear import Heard, Utterance
 from kiosk.listening.endpoint import Gate
+from kiosk.listening.settled import settled
 
 CERTAIN_S: Final = 0.22
 """Silence after which a certain answer acts. An answer that more words could turn into another one
@@ -91,7 +92,9 @@ class Turn:
         except Exception:
             self.reset()
             raise
-        if not certain(heard, self._meanings()):
+        meanings = self._meanings()
+        heard = settled(heard, meanings)
+        if not certain(heard, meanings):
             return None
         self.reset()
         return said, heard
@@ -115,4 +118,4 @@ class Turn:
     def _whole(self, utterance: Utterance) -> tuple[Utterance, Heard] | None:
         begun = self._begun if self._begun is not None else self._begin(utterance)
         self._begun = self._said = None
-        return None if begun is None else (utterance, begun.result())
+        return None if begun is None else (utterance, settled(begun.result(), self._meanings()))

@@ -1,4 +1,4 @@
-"""The English ear: a Whisper model run by CTranslate2, free decoding, accepted only as a whole."""
+"""The English ear: a Whisper model run by CTranslate2, free decoding, with a second look."""
 
 from __future__ import annotations
 
@@ -13,7 +13,8 @@ from tokenizers import Tokenizer
 from kiosk.listening.ear import Utterance
 from kiosk.listening.list_ear import ListEar, Reading
 from kiosk.listening.mel import log_mel
-from kiosk.listening.thresholds import THRESHOLDS
+from kiosk.listening.second_look import SecondLook
+from kiosk.listening.thresholds import SECOND_LOOK, THRESHOLDS
 from kiosk.listening.wording import normal
 
 WINDOW_S: Final = 12.0
@@ -34,7 +35,10 @@ LONGEST_TOKENS: Final = 48
 
 
 class WhisperEar(ListEar):
-    """An ear that writes down what it hears, and accepts it when the whole text is a phrase."""
+    """An ear that writes down what it hears, and accepts it when the whole text is a phrase.
+
+    Where it is none, the phrases spelled alike get a second look.
+    """
 
     language = "en"
 
@@ -52,15 +56,23 @@ class WhisperEar(ListEar):
         self._model = ctranslate2.models.Whisper(
             str(folder), device="cpu", compute_type="int8", intra_threads=threads
         )
+        self._second_look = SecondLook(self._model, self._tokenizer, SECOND_LOOK)
 
     def read(self, utterance: Utterance, allowed: Sequence[str]) -> Reading:
         """Write down what is heard; numbers may be digits or words."""
-        features = ctranslate2.StorageView.from_array(log_mel(utterance.samples, WINDOW_S)[None])
+        features = log_mel(utterance.samples, WINDOW_S)[None]
+        encoded = self._model.encode(ctranslate2.StorageView.from_array(features))
         result = self._model.generate(
-            features, [PROMPT], beam_size=1, max_length=LONGEST_TOKENS, return_scores=True
+            encoded, [PROMPT], beam_size=1, max_length=LONGEST_TOKENS, return_scores=True
         )[0]
-        text = normal(self._tokenizer.decode(result.sequences_ids[0], skip_special_tokens=True))
-        return Reading(text, match(text, allowed), min(1.0, exp(result.scores[0])))
+        wrote = result.sequences_ids[0]
+        text = normal(self._tokenizer.decode(wrote, skip_special_tokens=True))
+        phrase = match(text, allowed)
+        if phrase is None:
+            found = self._second_look.find(encoded, features.shape[-1], wrote, allowed)
+            if found is not None:
+                return Reading(text, *found, at_second_look=True)
+        return Reading(text, phrase, min(1.0, exp(result.scores[0])))
 
 
 def match(text: str, allowed: Sequence[str]) -> str | None:

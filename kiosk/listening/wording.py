@@ -12,7 +12,7 @@ _NUMBER: Final = re.compile(r"(?<![\w.])-?\d+(?:\.\d+)?(?![\w]|\.\d)")
 _THOUSANDS: Final = re.compile(r"(?<=\d),(?=\d{3}(?!\d))")
 _SIGNS: Final = {"%": " percent ", "°": " degrees ", "&": " and ", "+": " plus "}
 _ALIKE: Final = {"ok": "okay", "o'clock": "oclock", "ppm": "p p m"}
-_NUMBER_WORDS: Final = frozenset((
+NUMBER_WORDS: Final = frozenset((
     "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
     "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen",
     "nineteen", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety",
@@ -51,7 +51,7 @@ def _without_and(words: Iterable[str]) -> list[str]:
             word == "and"
             and 0 < place < len(rest) - 1
             and rest[place - 1] in ("hundred", "thousand")
-            and rest[place + 1] in _NUMBER_WORDS
+            and rest[place + 1] in NUMBER_WORDS
         )
         if not inside:
             kept.append(word)

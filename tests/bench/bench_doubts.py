@@ -80,7 +80,7 @@ class Witness:
 
     def hear(self, utterance: Utterance, allowed: Sequence[str]) -> Heard:
         reading = self._ear.read(utterance, allowed)
-        if reading.phrase is not None:
+        if reading.phrase is not None and not reading.at_second_look:
             self.kept.append((utterance, reading))
         return Heard(
             reading.text, reading.phrase, reading.confidence, self.name, "", 0.0, utterance.ended_at
