@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 import statistics
 import sys
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from math import log10
 from pathlib import Path
 from typing import Final
@@ -16,6 +16,7 @@ from kiosk.languages.words import Words, languages, words
 from kiosk.listening.ear import Ear, Utterance
 from kiosk.listening.microphone import NoMicrophone, open_microphone
 from kiosk.listening.models import Missing, open_ear
+from kiosk.listening.settled import settled
 from kiosk.listening.sources import Source, SourceTrouble, WaveFile
 from kiosk.listening.spot import Commands, Level, Room, dbfs, level_of, rms_of, verdict
 from kiosk.listening.taking import SoundEnded, Taker
@@ -114,7 +115,7 @@ class Trial:
         return room
 
     def _commands(self, ear: Ear, room: Room) -> Commands:
-        phrases = [self._words.phrases(act)[0] for act in ACTS]
+        phrases = {self._words.phrases(act)[0]: act for act in ACTS}
         self._say("voice-test-say")
         counts = {"right": 0, "wrong": 0, "rejected": 0, "silent": 0}
         louder: list[float] = []
@@ -140,11 +141,11 @@ class Trial:
         return heard
 
     def _outcome(
-        self, ear: Ear, said: Utterance | None, phrase: str, phrases: list[str]
+        self, ear: Ear, said: Utterance | None, phrase: str, phrases: Mapping[str, c.Act]
     ) -> tuple[str, str]:
         if said is None:
             return "silent", self._words.say("voice-test-nothing")
-        heard = ear.hear(said, phrases)
+        heard = settled(ear.hear(said, tuple(phrases)), phrases)
         if heard.phrase is None:
             return "rejected", self._words.say("voice-test-rejected")
         if heard.phrase != phrase:

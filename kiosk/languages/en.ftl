@@ -46,20 +46,20 @@ unit-ph = pH { $n }
 unit-none = { $n }
 
 ## Words to say. Ways of saying the same are parted by a slash; the first one is shown.
-say-next = next / step complete / done
+say-next = next / step complete
 say-yes = yes / yeah / yes it is
 say-no = no
 say-repeat = repeat please / repeat
 say-back = step back / go back
 say-problem = something is wrong / problem
-say-pause = take a break / pause
-say-continue = continue / carry on
+say-pause = take a break / wait a moment
+say-continue = keep going / continue
 say-hand-over = someone else takes over / change worker
 say-out-of-service = close the machine
-say-end = stop here / finish session
+say-end = stop here / we are finished
 say-good = the part is good / good condition
 say-replaced = i replaced it / the part is replaced
-say-none-left = no spare part / not in stock
+say-none-left = no spare part / we have no more
 say-language = other language
 say-never-mind = never mind
 say-number = number { $number }

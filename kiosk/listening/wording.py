@@ -29,8 +29,14 @@ def normal(text: str) -> str:
     for sign, word in _SIGNS.items():
         text = text.replace(sign, word)
     text = _NUMBER.sub(lambda found: f" {_written_out(found.group())} ", _THOUSANDS.sub("", text))
-    words = [_ALIKE.get(word, word) for word in re.split(r"[^\w']+", text) if word.strip("'")]
-    return " ".join(_without_and(word.replace("'", "") for word in " ".join(words).split()))
+    words = [_word(word) for word in re.split(r"[^\w']+", text) if word.strip("'")]
+    return " ".join(_without_and(" ".join(words).split()))
+
+
+def _word(word: str) -> str:
+    """Return a word as it is compared; digits that are part of no number are written out, too."""
+    plain = _ALIKE.get(word, word).replace("'", "")
+    return _written_out(plain) if plain.isdecimal() else _ALIKE.get(plain, plain)
 
 
 def _written_out(number: str) -> str:
@@ -39,7 +45,7 @@ def _written_out(number: str) -> str:
     words = str(num2words(int(whole)))
     if decimals:
         words += " point " + " ".join(num2words(int(digit)) for digit in decimals)
-    return sign + words.replace(",", "")
+    return sign + words.replace(",", "").replace("-", " ")
 
 
 def _without_and(words: Iterable[str]) -> list[str]:

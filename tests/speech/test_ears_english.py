@@ -31,7 +31,6 @@ pytest.importorskip("espeakng_loader", reason="espeakng-loader, which speaks, is
 HUMAN_ALLOWED = [
     "next",
     "step complete",
-    "done",
     "yes",
     "yeah",
     "no",
