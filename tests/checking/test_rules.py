@@ -294,7 +294,7 @@ def test_a_reading_that_never_passes_is_found_by_looking_and_by_the_search(tmp_p
 
 def test_a_word_that_the_recogniser_lacks_is_told_where_it_stands(tmp_path: Path) -> None:
     def lacking(language: str, phrases: object) -> list[tuple[str, str]] | None:
-        return [("전원 껐음", "껐음"), ("네", "네")] if language == "ko" else None
+        return [("전원 껐음", "껐음"), ("맞습니다", "맞습니다")] if language == "ko" else None
 
     told = Told(shop(tmp_path), instruments=replace(INSTRUMENTS, unknown=lacking))
     assert told.errors == {"unknown-word"}
