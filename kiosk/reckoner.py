@@ -81,6 +81,11 @@ class Reckoner:
             return [words.line(self._interview.line())]
         return [words.say("which-reckoning")]
 
+    @property
+    def sources(self) -> tuple[str, ...]:
+        """Where what came out comes from, each with its tag; to be shown, not said."""
+        return () if self._finding is None else self._finding.sources
+
     def take(self, choice: Choice, by: c.Evidence, words: Words) -> Worked | None:
         """Do one thing; return what was worked out when that was the last answer."""
         self.notice = None
@@ -120,7 +125,7 @@ class Reckoner:
             return None
         self._finding = interview.finding()
         given = "; ".join(f"{name} {value}" for name, value in interview.answers.items())
-        found = [*self.lines(words), *(f"[{source}]" for source in self._finding.sources)]
+        found = [*self.lines(words), *(f"[{source}]" for source in self.sources)]
         return Worked(interview.calculator.id, given, " ".join(found))
 
     def options(self, words: Words) -> tuple[Option, ...]:

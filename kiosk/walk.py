@@ -158,6 +158,11 @@ class Walk:
             return [self.words.say(self.caveat)]
         return self.words.lines(self.session.prompt())
 
+    @property
+    def sources(self) -> tuple[str, ...]:
+        """What stands under the lines and is not said: where a finding comes from."""
+        return () if self._reckoning is None else self._reckoning.sources
+
     def options(self) -> tuple[Option, ...]:
         """Return what can be done now, in the order in which it is shown."""
         if self._asking:

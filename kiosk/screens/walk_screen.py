@@ -257,7 +257,7 @@ class WalkScreen(TargetScreen):
         height -= self._draw_notice(width)
         height -= self._draw_time()
         question = self.query_one(Question)
-        folded = question.folded(walk.lines(), width, tight=tight)
+        folded = question.folded([*walk.lines(), *walk.sources], width, tight=tight)
         needed = max(1, sum(len(rows) for rows in folded))
         primary, secondary = self._blocks(width, height, needed)
         left = height - primary.rows - secondary.rows

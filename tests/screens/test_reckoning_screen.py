@@ -49,6 +49,8 @@ async def test_a_dose_by_touch(tmp_path, capsys, monkeypatch):
         said = it.walk.lines()
         assert said[0].startswith("Put one packet into 2 gallons of water.")
         assert "Put one packet into 2 gallons of water." in it.words()
+        assert "READ (state)" in it.words()
+        assert "READ (state)" not in " ".join(said)
         assert it.state == before
         (kept,) = worked_out(it)
         await it.touch("back to the step")
