@@ -60,7 +60,7 @@ def _phrases(subject: Subject, language: str) -> Mapping[str, Place]:
             found.setdefault(problem.name[language].lower(), (common, where))
     for act in COMMANDS:
         for phrase in words(language).phrases(act):
-            found.setdefault(phrase, (f"kiosk/languages/{language}.ftl", ()))
+            found.setdefault(phrase, (f"kiosk/languages/{language}/walk.ftl", ()))
     return found
 
 

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from decimal import Decimal
 from functools import lru_cache
 from importlib import resources
+from importlib.resources.abc import Traversable
 from typing import Any
 
 from fluent.runtime import FluentBundle, FluentResource
@@ -52,32 +53,42 @@ _ACT_MESSAGES: dict[type, str] = {
 
 
 class MissingMessage(LookupError):
-    """A language's message file lacks a message, or a message lacks what should fill it."""
+    """A language lacks a message, or a message lacks what should fill it."""
 
 
 def languages() -> tuple[str, ...]:
-    """Return the languages that have a message file, sorted."""
+    """Return the languages that have a folder of messages, sorted."""
     folder = resources.files("kiosk.languages")
-    return tuple(sorted(p.name[:-4] for p in folder.iterdir() if p.name.endswith(".ftl")))
+    return tuple(sorted(p.name for p in folder.iterdir() if p.is_dir() and _files(p.name)))
+
+
+def message_text(language: str) -> str:
+    """Return all messages of a language, in Fluent's syntax, file after file."""
+    return "\n".join(one.read_text("utf-8") for one in _files(language))
+
+
+def _files(language: str) -> list[Traversable]:
+    folder = resources.files("kiosk.languages") / language
+    found = [one for one in folder.iterdir() if one.name.endswith(".ftl")]
+    return sorted(found, key=lambda one: one.name)
 
 
 @lru_cache
 def words(language: str) -> Words:
-    """Return the words of a language; English for a language without a message file."""
+    """Return the words of a language; English for a language without messages."""
     return Words(language if language in languages() else _FALLBACK)
 
 
 class Words:
-    """One language's message file."""
+    """One language's messages."""
 
     def __init__(self, language: str) -> None:
         self.language = language
-        text = (resources.files("kiosk.languages") / f"{language}.ftl").read_text("utf-8")
-        resource = FluentResource(text)
+        resource = FluentResource(message_text(language))
         for entry in resource.body:
             if isinstance(entry, Junk):
                 place = str(entry.content)[:60]
-                raise MissingMessage(f"{language}.ftl cannot be read at: {place!r}")
+                raise MissingMessage(f"the messages of {language} cannot be read at: {place!r}")
         self._bundle = FluentBundle([language], use_isolating=False)
         self._bundle.add_resource(resource)
 
@@ -86,13 +97,13 @@ class Words:
         try:
             pattern = self._bundle.get_message(name).value
         except LookupError as error:
-            raise MissingMessage(f"{self.language}.ftl has no message '{name}'") from error
+            raise MissingMessage(f"{self.language} has no message '{name}'") from error
         if pattern is None:
-            raise MissingMessage(f"{self.language}.ftl: the message '{name}' is empty")
+            raise MissingMessage(f"{self.language}: the message '{name}' is empty")
         filled = {key.replace("-", "_"): value for key, value in args.items()}
         text, errors = self._bundle.format_pattern(pattern, filled)
         if errors:
-            raise MissingMessage(f"{self.language}.ftl, message '{name}': {errors[0]}")
+            raise MissingMessage(f"{self.language}, message '{name}': {errors[0]}")
         return str(text)
 
     def quantity(self, amount: Quantity) -> str:

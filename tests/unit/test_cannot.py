@@ -7,7 +7,6 @@ import sys
 from collections.abc import Iterator
 from datetime import date
 from decimal import Decimal
-from importlib import resources
 
 import pytest
 from fluent.syntax import FluentParser
@@ -15,7 +14,7 @@ from fluent.syntax.ast import Message as FluentMessage
 from fluent.syntax.serializer import serialize_pattern
 from rapidfuzz.fuzz import ratio
 
-from kiosk.languages.words import languages, words
+from kiosk.languages.words import languages, message_text, words
 from kiosk.reckoning.cannot import SORTS, Refused, cannot
 from kiosk.trade.authorities import Analysis, Product
 from kiosk.trade.available_chlorine import NotALabel
@@ -40,7 +39,7 @@ REASONS = [
 
 
 def messages(language: str) -> dict[str, str]:
-    text = (resources.files("kiosk.languages") / f"{language}.ftl").read_text("utf-8")
+    text = message_text(language)
     return {
         entry.id.name: serialize_pattern(entry.value)
         for entry in FluentParser().parse(text).body

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from decimal import Decimal
-from importlib import resources
 
 import pytest
 from fluent.syntax import FluentParser
@@ -13,7 +12,7 @@ from fluent.syntax.visitor import Visitor
 
 from kiosk.engine import commands as c
 from kiosk.engine.prompt import Message, Number
-from kiosk.languages.words import MissingMessage, languages, words
+from kiosk.languages.words import MissingMessage, languages, message_text, words
 from kiosk.trade.units import UNITS, Quantity
 
 LANGUAGES = languages()
@@ -28,7 +27,7 @@ class Places(Visitor):
 
 
 def messages(language: str) -> dict[str, set[str]]:
-    text = (resources.files("kiosk.languages") / f"{language}.ftl").read_text("utf-8")
+    text = message_text(language)
     found = {}
     for entry in FluentParser().parse(text).body:
         if isinstance(entry, FluentMessage):
