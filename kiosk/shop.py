@@ -48,6 +48,8 @@ class Card:
     standing: Standing
     due: tuple[Plan, ...]
     """What is normally begun from this standing."""
+    beside: tuple[Plan, ...]
+    """What can be walked now and leaves the machine as it stands: day checks, samples."""
     others: tuple[Plan, ...]
     """What can be walked on this machine, but is not due."""
     unfinished: OpenSession | None
@@ -140,11 +142,9 @@ class Shop:
     def _card(self, machine: Machine, unfinished: tuple[OpenSession, ...]) -> Card:
         plans, faults = self._fitted(machine)
         now = self._standing(machine)
-        due = {
-            one.id
-            for one in self._procedures(machine)
-            if now in one.begins_from
-        }  # fmt: skip
+        fits = {one.id: one for one in self._procedures(machine) if now in one.begins_from}
+        beside = {one.id for one in fits.values() if one.stays_in_service}
+        due = set(fits) - beside
         kind = self.library.kinds.get(machine.kind)
         mine = (one for one in unfinished if one.started.machine == machine.id)
         return Card(
@@ -152,7 +152,8 @@ class Shop:
             kind={"en": machine.kind} if kind is None else kind.title,
             standing=now,
             due=tuple(plan for plan in plans if plan.procedure in due),
-            others=tuple(plan for plan in plans if plan.procedure not in due),
+            beside=tuple(plan for plan in plans if plan.procedure in beside),
+            others=tuple(plan for plan in plans if plan.procedure not in fits),
             unfinished=next(mine, None),
             faults=faults,
         )

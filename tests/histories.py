@@ -54,7 +54,7 @@ def plans() -> dict[str, tuple[Plan, Plan]]:
             for one in library().procedures.values()
             if one.machine_kind == machine.kind
         ]
-        ready = next(one for one in fitted if one.leaves is Standing.IN_SERVICE)
+        ready = next(one for one in fitted if one.during is Standing.GOING_TOGETHER)
         apart = next(one for one in fitted if one.leaves is Standing.DRYING)
         found[machine.id] = (ready, apart)
     return found

@@ -25,7 +25,8 @@ def standing(facts: Iterable[e.Fact], at_first: Standing = Standing.IN_SERVICE) 
             case e.SessionAborted(out_of_service=True):
                 now = Standing.OUT_OF_SERVICE
             case e.SessionAborted():
-                now = Standing.UNFINISHED
+                # What is walked while the machine serves leaves nothing of it undone.
+                now = during if during is Standing.IN_SERVICE else Standing.UNFINISHED
             case _:
                 pass
     return now

@@ -200,6 +200,11 @@ class Procedure:
     file: str = ""
     """Path of the file; the loader fills it in."""
 
+    @property
+    def stays_in_service(self) -> bool:
+        """True for what is walked while the machine serves: day checks, the taking of samples."""
+        return self.during is Standing.IN_SERVICE is self.leaves
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Part:

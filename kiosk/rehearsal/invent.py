@@ -42,7 +42,7 @@ def plans_of(shop: Shop) -> Mapping[str, tuple[Plan, Plan]]:
         plans = [
             shop.fresh(machine.id, one.id).plan
             for one in shop.library.procedures.values()
-            if one.machine_kind == machine.kind
+            if one.machine_kind == machine.kind and not one.stays_in_service
         ]
         ready = [one for one in plans if one.leaves is Standing.IN_SERVICE]
         apart = [one for one in plans if one.leaves is Standing.DRYING]

@@ -169,7 +169,8 @@ class BoardScreen(TargetScreen):
         elif card.due:
             lines += [say("due", procedure=text(plan.title)) for plan in card.due]
         else:
-            lines.append(say("nothing-due" if card.others else "no-procedure"))
+            known = card.beside or card.others
+            lines.append(say("nothing-due" if known else "no-procedure"))
         return Face(
             Pick(card),
             card.machine.name,
@@ -219,7 +220,7 @@ class BoardScreen(TargetScreen):
             found = card.unfinished
             self._choose_worker(None, found)
             return
-        plans = card.due or card.others
+        plans = (*card.due, *card.beside) or card.others
         if not plans:
             self.notice = self.words.say("no-procedure")
             self.draw()
@@ -227,7 +228,8 @@ class BoardScreen(TargetScreen):
         if len(plans) == 1 and card.due:
             self._choose_worker(plans[0], None)
             return
-        second = "" if card.due else self.words.say("not-due")
+        fits = card.due or card.beside
+        second = "" if fits else self.words.say("not-due")
         items = [(plan, self.words.text(plan.title), second) for plan in plans]
         self._ask("which-procedure", items, lambda plan: self._choose_worker(plan, None))
 
