@@ -19,6 +19,11 @@ class NeverMind:
 
 
 @dataclass(frozen=True, slots=True)
+class Help:
+    """Ask what can be said or pressed here."""
+
+
+@dataclass(frozen=True, slots=True)
 class Reckon:
     """Ask what to work out."""
 
@@ -49,7 +54,7 @@ class AskAgain:
     """Take back the last answer to a calculator."""
 
 
-Choice = c.Act | ChooseLanguage | NeverMind | Reckon | Take | Give | Agree | AskAgain
+Choice = c.Act | ChooseLanguage | NeverMind | Help | Reckon | Take | Give | Agree | AskAgain
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from decimal import Decimal
 from typing import Final, Protocol
 
@@ -20,6 +20,7 @@ from kiosk.options import (
     Choice,
     ChooseLanguage,
     Give,
+    Help,
     NeverMind,
     Option,
     Reckon,
@@ -29,6 +30,7 @@ from kiosk.procedure.plan import Step
 from kiosk.procedure.site import Person, Site
 from kiosk.reckoner import Reckoner
 from kiosk.reckoning.calculator import Bench, NumberWanted
+from kiosk.review.remaining import Left
 from kiosk.session import Outcome, Session
 from kiosk.speaking.voice import Voice
 
@@ -89,6 +91,8 @@ class Walk:
         self.speaking = False
         """True while the voice speaks, and the ear is deaf."""
         self.caveat = caveat
+        self.left: Mapping[str, Left] = {}
+        """What was left of earlier walks from each step on; empty while there are too few."""
         self._clock = clock
         self._on_change = on_change
         self._asking: tuple[str, tuple[Option, ...]] | None = None
@@ -113,6 +117,12 @@ class Walk:
         """Who walks; None when that person is no longer on the site's list."""
         found = (one for one in self.site.people if one.id == self.session.state.worker)
         return next(found, None)
+
+    @property
+    def time_left(self) -> Left | None:
+        """What earlier walks still needed from the present goal on; None where it is not known."""
+        state = self.session.state
+        return self.left.get(state.goal) if state.mode is Mode.RUNNING else None
 
     @property
     def asking(self) -> bool:
@@ -175,6 +185,9 @@ class Walk:
             found.append(Option(ChooseLanguage(), self.words.say("say-language")))
         if found and self._reckoner is not None and not self._only_ends:
             found.append(Option(Reckon(), self.words.say("say-reckon")))
+        if found:
+            first, *others = self.words.ways("say-help")
+            found.append(Option(Help(), first, also=tuple(others)))
         return tuple(found)
 
     def do(self, choice: Choice, by: c.Evidence) -> None:
@@ -187,6 +200,8 @@ class Walk:
             case NeverMind():
                 self._leave_questions()
                 self._say_prompt()
+            case Help():
+                self._help()
             case Reckon() | Take() | Give() | Agree() | AskAgain():
                 self._asking = None
                 self._reckon(choice, by)
@@ -274,6 +289,20 @@ class Walk:
         self._asking = (self.words.say(message), options)
         self._say(self._asking[0])
 
+    def _help(self) -> None:
+        """Tell what can be said now, and what to do when somebody is hurt."""
+        say, offered = self.words.say, self.options()
+        said = [one.label for one in offered if not isinstance(one.choice, c.Read | Help)]
+        text = [say("help-say", list="; ".join(said))]
+        if any(isinstance(one.choice, c.Read) for one in offered):
+            text.append(say("help-number"))
+        if any(isinstance(one.choice, c.GivePhrase) for one in offered):
+            text.append(say("help-hold"))
+        text.append(say("help-hurt"))
+        never_mind = Option(NeverMind(), say("say-never-mind"))
+        self._asking = (" ".join(text), (never_mind,))
+        self._say(self._asking[0])
+
     def _worker_options(self) -> tuple[Option, ...]:
         others = [one for one in self.site.people if one.id != self.session.state.worker]
         return self._numbered([(c.HandOver(one.id, one.language), one.name) for one in others])
@@ -333,4 +362,6 @@ class Walk:
                 self._grammar[self.words.say("say-language")] = ChooseLanguage()
             if known and self._reckoner is not None and not self._only_ends:
                 self._grammar[self.words.say("say-reckon")] = Reckon()
+            if known:
+                self._grammar |= dict.fromkeys(self.words.ways("say-help"), Help())
         self.hearing.allow(self._grammar)

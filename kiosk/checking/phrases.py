@@ -131,6 +131,7 @@ def _others(plan: Plan, state: State, own: c.Act, said: Words) -> list[str]:
     for act in acts:
         found.update(dict.fromkeys(grammar(plan, state.step, (act,), said)))
     found.update(dict.fromkeys(said.say(name) for name in ("say-language", "say-never-mind")))
+    found.update(dict.fromkeys(said.ways("say-help")))
     return list(found)
 
 

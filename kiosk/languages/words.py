@@ -154,6 +154,10 @@ class Words:
             name = _ACT_MESSAGES[type(act)]
         else:
             return ()
+        return self.ways(name)
+
+    def ways(self, name: str) -> tuple[str, ...]:
+        """Return the ways to say something, from a message with `/` between them."""
         return tuple(part.strip() for part in self.say(name).split("/"))
 
     def refusal(self, refusal: c.Refusal) -> str:

@@ -16,9 +16,11 @@ from kiosk.languages.words import Words
 from kiosk.listening.ear import Heard
 from kiosk.procedure.fault import FaultyFile
 from kiosk.screens.board import BoardScreen
+from kiosk.screens.choose import ChooseScreen
 from kiosk.screens.colours import DARK, themes, variables
 from kiosk.screens.stand_in import NoHearing
 from kiosk.screens.summary import SummaryScreen
+from kiosk.screens.target_screen import TargetScreen
 from kiosk.screens.walk_screen import WalkScreen
 from kiosk.shop import Shop, TakenUp
 from kiosk.speaking.voice import SilentVoice, Voice
@@ -170,6 +172,11 @@ class KioskApp(App[None]):
             self.pop_screen()
             return
         self.switch_screen(SummaryScreen(self.shop, walk.session, walk.words))
+
+    @on(TargetScreen.HelpAsked)
+    def _on_help_asked(self, message: TargetScreen.HelpAsked) -> None:
+        clock = self.shop.clock
+        self.push_screen(ChooseScreen(clock, message.words, message.text, [], lambda _: None))
 
     @on(SummaryScreen.Done)
     def _on_done(self) -> None:

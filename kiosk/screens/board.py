@@ -22,7 +22,7 @@ from kiosk.screens.choose import ChooseScreen, Item
 from kiosk.screens.faces import Face, More, Pick
 from kiosk.screens.lettering import spread, wrapped
 from kiosk.screens.panel import Panel
-from kiosk.screens.target_screen import TargetScreen
+from kiosk.screens.target_screen import HELP_KEY, TargetScreen
 from kiosk.shop import Card, OpenSession, Shop
 
 _CARD_WIDTH: Final = 38
@@ -54,6 +54,11 @@ class DayOrNight:
 @dataclass(frozen=True, slots=True)
 class WhatIsFaulty:
     """Read why something cannot be walked."""
+
+
+@dataclass(frozen=True, slots=True)
+class WhatNow:
+    """Read what can be done here."""
 
 
 class BoardScreen(TargetScreen):
@@ -91,6 +96,9 @@ class BoardScreen(TargetScreen):
     def words(self) -> Words:
         """The words of the board's language."""
         return words(self.language)
+
+    def help(self) -> tuple[Words, str]:
+        return self.words, self.words.say("help-board")
 
     def compose(self) -> ComposeResult:
         yield Static(id="head", markup=False)
@@ -141,6 +149,7 @@ class BoardScreen(TargetScreen):
         if len(self._known_languages()) > 1:
             name = say("language-name")
             faces.insert(0, Face(Pick(OtherLanguage()), say("say-language"), name, key="l"))
+        faces.append(Face(Pick(WhatNow()), say("help"), key=HELP_KEY))
         if self._faults:
             faces.append(Face(Pick(WhatIsFaulty()), say("what-is-faulty"), key="f"))
         block = Block(tuple(faces), even_columns(len(faces), most_columns(width)), 3)
@@ -204,6 +213,8 @@ class BoardScreen(TargetScreen):
                 known = self._known_languages()
                 items = [(one, words(one).say("language-name"), "") for one in known]
                 self._ask("which-language", items, self._speak)
+            case Pick(WhatNow()):
+                self.ask_help()
             case Pick(DayOrNight()):
                 self.post_message(self.OtherTheme())
             case Pick(WhatIsFaulty()):

@@ -47,6 +47,9 @@ class ChooseScreen(TargetScreen):
             for item, name, second in items
         )
 
+    def help(self) -> tuple[Words, str] | None:
+        return (self.words, self.words.say("help-list")) if self._items else None
+
     def compose(self) -> ComposeResult:
         with VerticalScroll(id="asking", can_focus=False):
             yield Static(id="asked", markup=False)

@@ -15,6 +15,7 @@ from kiosk.options import (
     Choice,
     ChooseLanguage,
     Give,
+    Help,
     NeverMind,
     Option,
     Reckon,
@@ -111,12 +112,13 @@ _KEYS: Final[Mapping[type, str]] = {
     c.End: "e",
     ChooseLanguage: "l",
     Reckon: "w",
+    Help: "question_mark",
     AskAgain: "b",
     NeverMind: "escape",
 }
 
 _ORDER: Final = (c.CallProblem, c.TakeOutOfService, c.SayAgain, c.Back, AskAgain, c.Pause, Reckon,
-                 ChooseLanguage, c.HandOver, c.End, NeverMind, Leave)  # fmt: skip
+                 ChooseLanguage, c.HandOver, c.End, Help, NeverMind, Leave)  # fmt: skip
 """Secondary targets, the most needed first: a narrow screen shows only the first ones."""
 
 

@@ -76,11 +76,30 @@ def progress(walk: Walk, width: int) -> tuple[str, str]:
     index, last = plan.index[goal], len(plan.steps)
     phase = words.text(plan.phases[plan.step(goal).phase])
     place = words.say("place", place=index + 1, last=last)
+    for one in time_left(walk):
+        if cell_len(f"{one} · {place}") <= width - cell_len(phase) - 2:
+            place = f"{one} · {place}"
+            break
     room = min(_BAR, width - cell_len(phase) - cell_len(place) - 3)
     if room < _SHORTEST_BAR:
         return phase, place
     done = round(room * index / last)
     return phase, f"{place} {'━' * done}{'─' * (room - done)}"
+
+
+def time_left(walk: Walk) -> tuple[str, ...]:
+    """Return what is left of the walk, in a longer and a shorter form; none while it is not known.
+
+    The longer one has the spread of earlier walks.
+    """
+    left = walk.time_left
+    if left is None:
+        return ()
+    seconds = (left.median_s, left.least_s, left.most_s)
+    minutes, least, most = (max(1, round(one / 60)) for one in seconds)
+    short = walk.words.say("time-left", n=minutes)
+    spread = walk.words.say("time-left-spread", n=minutes, least=least, most=most)
+    return (short,) if least == most else (spread, short)
 
 
 def caution_line(caution: Caution, words: Words, *, short: bool) -> str:

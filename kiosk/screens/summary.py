@@ -36,6 +36,9 @@ class SummaryScreen(TargetScreen):
         self.words = words
         self._drawn: tuple[int, int] | None = None
 
+    def help(self) -> tuple[Words, str]:
+        return self.words, self.words.say("help-summary")
+
     def compose(self) -> ComposeResult:
         yield Static(id="head", markup=False)
         with VerticalScroll(id="account", can_focus=False):

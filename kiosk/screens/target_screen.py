@@ -6,10 +6,12 @@ from collections.abc import Iterable
 from typing import Final
 
 from textual import events, on
+from textual.message import Message
 from textual.screen import Screen
 
 from kiosk.clock import Clock
 from kiosk.engine.commands import Channel
+from kiosk.languages.words import Words
 from kiosk.screens.faces import Face
 from kiosk.screens.panel import Panel, neighbour
 from kiosk.screens.target import Target
@@ -18,11 +20,21 @@ BOUNCE_S: Final = 0.4
 """A press so soon after another one, or after the question changed by itself, was not meant: a wet
 glove bounces, a key that is kept down repeats, a finger is under way to what stood there before."""
 
+HELP_KEY: Final = "question_mark"
+
 _ARROWS: Final = ("up", "down", "left", "right")
 
 
 class TargetScreen(Screen[None]):
     """A screen that is worked by pressing targets."""
+
+    class HelpAsked(Message):
+        """Somebody wants to know what can be done here."""
+
+        def __init__(self, words: Words, text: str) -> None:
+            super().__init__()
+            self.words = words
+            self.text = text
 
     def __init__(self, clock: Clock) -> None:
         super().__init__()
@@ -32,6 +44,10 @@ class TargetScreen(Screen[None]):
     def pressed(self, face: Face, channel: Channel) -> None:
         """Do what a face stands for."""
         raise NotImplementedError
+
+    def help(self) -> tuple[Words, str] | None:
+        """Return what can be done here, in words; None where the screen tells it itself."""
+        return None
 
     def draw(self) -> None:
         """Show what there is to show at the present size."""
@@ -74,6 +90,10 @@ class TargetScreen(Screen[None]):
             event.prevent_default()
             self._move(event.key)
             return
+        if event.key == HELP_KEY and self.ask_help():
+            event.stop()
+            event.prevent_default()
+            return
         key = "enter" if event.key == "space" else event.key
         for face in self.faces():
             if face.key == key:
@@ -81,6 +101,13 @@ class TargetScreen(Screen[None]):
                 event.prevent_default()
                 self._press_by_key(face)
                 return
+
+    def ask_help(self) -> bool:
+        """Have it told what can be done here; False where the screen tells it itself."""
+        found = self.help()
+        if found is not None:
+            self.post_message(self.HelpAsked(*found))
+        return found is not None
 
     def _press_by_key(self, face: Face) -> None:
         for target in self.targets():

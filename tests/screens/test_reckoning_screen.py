@@ -23,7 +23,7 @@ def shop(folder: Path):
 
 
 async def to_the_list(it: Kiosk) -> None:
-    await it.touch("Patio twin", "Dale Whitcomb")
+    await it.touch("Patio twin", "Evening breakdown", "Dale Whitcomb")
     await it.press("w")
     assert "What do you want to work out?" in it.words()
 
@@ -66,7 +66,7 @@ async def test_a_dose_by_touch(tmp_path, capsys, monkeypatch):
 
 async def test_a_dose_by_ear(tmp_path, capsys, monkeypatch):
     async with shop(tmp_path) as it:
-        await it.touch("Patio twin", "Dale Whitcomb")
+        await it.touch("Patio twin", "Evening breakdown", "Dale Whitcomb")
         before = it.state
         await it.hear("work it out")
         await it.hear("how much to mix")

@@ -8,6 +8,7 @@ from kiosk.engine import commands as c
 from kiosk.engine.commands import Channel
 from kiosk.engine.state import Mode, Stage
 from kiosk.listening.numbers import spoken
+from kiosk.review.remaining import Left
 from kiosk.screens.account import confirmations
 from kiosk.screens.board import BoardScreen
 from kiosk.screens.summary import SummaryScreen
@@ -214,3 +215,15 @@ async def test_arrows_move_between_targets(tmp_path):
         await it.keep("my hands are clean")
         await it.press("right", "right", "left", "enter")
         assert it.state.step == "lid"
+
+
+async def test_what_is_left_of_the_walk_stands_beside_the_place(tmp_path):
+    async with kiosk(tmp_path) as it:
+        await it.begin()
+        assert "min left" not in it.words()
+        it.walk.left = {it.state.goal: Left(1500, 1200, 2000, 12)}
+        it.app.screen.draw()
+        await it.settle()
+        assert "about 25 min left (20 to 33) · step 1" in it.words()
+        await it.press("p")
+        assert "min left" not in it.words()

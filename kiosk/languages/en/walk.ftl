@@ -144,6 +144,8 @@ all-machines = all machines
 more = more
 practice = practice
 place = step { $place } of { $last }
+time-left = about { $n } min left
+time-left-spread = about { $n } min left ({ $least } to { $most })
 held = Held
 drafted = text drafted by machine, not yet checked by a speaker
 

@@ -203,6 +203,8 @@ all-machines = todas las máquinas
 more = más
 practice = práctica
 place = paso { $place } de { $last }
+time-left = faltan unos { $n } min
+time-left-spread = faltan unos { $n } min (de { $least } a { $most })
 held = Detenido
 drafted = texto traducido por máquina, aún sin revisar por un hablante
 

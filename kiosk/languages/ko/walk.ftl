@@ -170,6 +170,8 @@ all-machines = 모든 기계
 more = 더 보기
 practice = 연습
 place = { $last }단계 중 { $place }단계
+time-left = 약 { $n }분 남음
+time-left-spread = 약 { $n }분 남음 ({ $least }~{ $most })
 held = 중지됨
 drafted = 기계가 번역한 글이며 아직 검토되지 않음
 
