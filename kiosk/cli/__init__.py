@@ -17,6 +17,7 @@ from kiosk.clock import LeapingClock
 from kiosk.journal.codec import UnknownEvent
 from kiosk.journal.store import Journal, JournalFailed
 from kiosk.procedure.fault import FaultyFile
+from kiosk.procedure.load import load_library
 from kiosk.procedure.site import Person, Site, load_site
 from kiosk.shipped import shipped
 from kiosk.shop import Shop
@@ -69,7 +70,10 @@ def _parser() -> argparse.ArgumentParser:
     draw = commands.add_parser(
         "draw", help="write a procedure as a picture and as a sheet for the wall in each language"
     )
-    draw.add_argument("procedure", help="its id, as close-twin-gravity")
+    draw.add_argument("procedure", nargs="?", help="its id, as close-twin-gravity")
+    draw.add_argument(
+        "--quick", action="store_true", help="write the sheet of what can be said instead"
+    )
     draw.add_argument("--machine", help="machine id (default: the first one of the kind)")
     draw.add_argument("--into", type=Path, default=Path(), help="folder (default: this one)")
     draw.set_defaults(command=_draw)
@@ -148,9 +152,20 @@ def _check(parsed: argparse.Namespace) -> int:
 
 
 def _draw(parsed: argparse.Namespace) -> int:
-    from kiosk.drawing.write import CannotDraw, draw
+    from kiosk.drawing.write import CannotDraw, draw, draw_quick
 
     folder, site = data()
+    if parsed.quick:
+        library = load_library(shipped("procedures"))
+        drafted = {tag for one in library.procedures.values() for tag in one.drafted}
+        try:
+            written = draw_quick(library.common.problems, site.languages, drafted, parsed.into)
+        except CannotDraw as error:
+            raise Failed(str(error)) from error
+        print(*written, sep="\n")
+        return 0
+    if parsed.procedure is None:
+        raise Failed("Name a procedure, as close-twin-gravity, or ask for --quick.")
     with closing(Journal(folder)) as journal:
         shop = shop_of(folder, site, journal)
         machine = parsed.machine or _machine_for(shop, parsed.procedure)

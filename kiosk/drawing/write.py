@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Collection, Mapping, Sequence
 from pathlib import Path
 
 from kiosk.drawing.picture import picture
+from kiosk.drawing.quick import quick_sheet
 from kiosk.drawing.sheet import sheet
 from kiosk.languages.words import languages as known_languages
 from kiosk.languages.words import words
+from kiosk.procedure.model import Problem
 from kiosk.procedure.plan import Plan
 
 _NO_NAME = re.compile(r"[^\w-]+")
@@ -27,6 +29,27 @@ def draw(plan: Plan, languages: Sequence[str], into: Path) -> list[Path]:
     the picture first. Raises CannotDraw for no language or an unknown one, OSError when the folder
     cannot be written.
     """
+    wanted = _known(languages)
+    stem = f"{_plain(plan.procedure)}-{_plain(plan.machine)}"
+    pictured = "en" if "en" in wanted else wanted[0]
+    drawn = {f"{stem}.svg": picture(plan, words(pictured))}
+    drawn.update({f"{stem}-{one}.html": sheet(plan, words(one)) for one in wanted})
+    return _write(drawn, into)
+
+
+def draw_quick(
+    problems: Mapping[str, Problem], languages: Sequence[str], drafted: Collection[str], into: Path
+) -> list[Path]:
+    """Write a `what-to-say-LANGUAGE.html` for each language, as `draw` does; return the paths."""
+    wanted = _known(languages)
+    drawn = {
+        f"what-to-say-{one}.html": quick_sheet(problems, words(one), drafted=one in drafted)
+        for one in wanted
+    }
+    return _write(drawn, into)
+
+
+def _known(languages: Sequence[str]) -> tuple[str, ...]:
     known = known_languages()
     wanted = tuple(dict.fromkeys(languages))
     if not wanted:
@@ -36,10 +59,10 @@ def draw(plan: Plan, languages: Sequence[str], into: Path) -> list[Path]:
             raise CannotDraw(
                 f"The kiosk has no words in '{language}'. Name one or more of: {', '.join(known)}."
             )
-    stem = f"{_plain(plan.procedure)}-{_plain(plan.machine)}"
-    pictured = "en" if "en" in wanted else wanted[0]
-    drawn = {f"{stem}.svg": picture(plan, words(pictured))}
-    drawn.update({f"{stem}-{one}.html": sheet(plan, words(one)) for one in wanted})
+    return wanted
+
+
+def _write(drawn: Mapping[str, str], into: Path) -> list[Path]:
     into.mkdir(parents=True, exist_ok=True)
     for name, text in drawn.items():
         (into / name).write_text(text, encoding="utf-8")

@@ -1,0 +1,20 @@
+# The sheet of what can be said.
+quick-title = What to say to the kiosk
+quick-no-lockout = The kiosk guides and records. It is no substitute for lockout; the machine's manual and the product's label come first.
+quick-say-it = Say it, or press it
+quick-next = The step is done; go on. At a step that needs more, the screen shows the words.
+quick-repeat = Hear the question again.
+quick-back = One step back.
+quick-problem = Stop: tell what is wrong, and be told what to do.
+quick-pause = Leave the work for a while. Holds are asked again afterwards.
+quick-continue = Go on after a break or a problem.
+quick-hand-over = Another person goes on. Holds are asked again.
+quick-reckon = Have a dose, a time, a date or a count worked out.
+quick-language = Go on in another language.
+quick-help = Hear what can be said at this step.
+quick-end = End the work early. The kiosk says what the next person must know.
+quick-whole = Say the whole words, and wait until the kiosk has finished speaking.
+quick-hold = At a safety hold: do it, say its own words, answer the question that comes back, and try it out.
+quick-number = Say a number as on the screen, and answer yes when it is read back right.
+quick-loud = Too loud, or not understood twice? Press the button. Everything can be pressed.
+quick-touch = Wet gloves: press once and lift. A hold's button is kept pressed until it says that it is enough.
