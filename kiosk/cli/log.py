@@ -1,10 +1,11 @@
-"""`kiosk log`: the journal, whole or not, its sessions, one session."""
+"""`kiosk log`: the journal as evidence, its sessions, one session."""
 
 from __future__ import annotations
 
 import argparse
 from contextlib import closing
 
+from kiosk.cli import keeping
 from kiosk.cli.place import Failed, data
 from kiosk.cli.place import journal as open_journal
 from kiosk.cli.place import shop as shop_of
@@ -16,8 +17,7 @@ def add(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     log = commands.add_parser("log", help="read the journal").add_subparsers(
         required=True, metavar="COMMAND"
     )
-    verifying = log.add_parser("verify", help="check the journal's chain from first row to last")
-    verifying.set_defaults(command=_verify)
+    keeping.add(log)
     auditing = log.add_parser(
         "audit", help="judge every session by the monitor that proves procedures"
     )
@@ -29,33 +29,23 @@ def add(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     shown.set_defaults(command=_show)
 
 
-def verdict_line(rows: int, head: str, bad_seq: int | None, what: str) -> str:
-    """Return the verdict on a journal in one sentence."""
-    if bad_seq is None:
-        return f"The journal is whole: {rows} rows, head {head[:16]}."
-    return f"The journal is NOT whole. Row {bad_seq}: {what}."
-
-
-def _verify(_: argparse.Namespace) -> int:
-    with closing(open_journal()) as journal:
-        verdict = journal.verify()
-    print(verdict_line(verdict.rows, verdict.head, verdict.bad_seq, verdict.what))
-    return 0 if verdict.whole else 1
-
-
 def _audit(_: argparse.Namespace) -> int:
+    from kiosk.journal.shop_facts import PinGiven
+    from kiosk.people.vouched import unvouched
     from kiosk.proof.audit import audit
 
     folder, site = data()
     found = 0
     with closing(open_journal()) as journal:
         shop = shop_of(folder, site, journal)
+        pins = journal.shop_events(PinGiven)
         for session in journal.sessions():
             plan = shop.plan_of(session)
             if plan is None:
                 print(f"{session}: its procedure's text has changed since; it cannot be judged")
                 continue
-            violations = audit(plan, journal.events(session))
+            events = journal.events(session)
+            violations = [*audit(plan, events), *unvouched(events, pins)]
             found += len(violations)
             print(f"{session}: {'; '.join(map(str, violations)) or 'no rule broken'}")
     return 1 if found else 0

@@ -19,6 +19,7 @@ SHOP_FACTS: dict[str, type] = {one.__name__: one for one in get_args(ShopFact)}
 """Kind of a row of the shop's stream to the class of its fact."""
 
 _STAMP = "%Y-%m-%dT%H:%M:%S.%fZ"
+_STAMPED = re.compile(r"\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{6}Z", re.ASCII)
 _LONE_SURROGATE = re.compile("[\ud800-\udfff]")
 
 
@@ -58,9 +59,9 @@ def _parts(
 ) -> tuple[Instant, Evidence, Any]:
     try:
         record = json.loads(text)
-        at = Instant(
-            datetime.strptime(utc, _STAMP).replace(tzinfo=UTC).timestamp(), mono_us / 1e6, boot
-        )
+        if not _STAMPED.fullmatch(utc):
+            raise ValueError(f"'{utc}' is no time as the journal writes it")
+        at = Instant(datetime.fromisoformat(utc).timestamp(), mono_us / 1e6, boot)
         by = record["by"]
         evidence = Evidence(
             Channel(by["channel"]), by.get("heard", ""), by.get("confidence"), by.get("ear", "")

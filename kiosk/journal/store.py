@@ -2,40 +2,41 @@
 
 from __future__ import annotations
 
-import json
 import secrets
 import sqlite3
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Sequence
 from pathlib import Path
-from typing import Any
 
 import sqlite_utils
 
-from kiosk.engine.events import Event, Fact
+from kiosk.engine.events import Event
 from kiosk.journal import chain, codec
+from kiosk.journal.guards import GUARDS
+from kiosk.journal.indexes import INDEXES
+from kiosk.journal.queries import Queries
 from kiosk.journal.shop_facts import STREAM, ShopEvent
+from kiosk.journal.verify import check
 
 FILE = "journal.db"
 _SYNCHRONOUS_FULL = 2
 
-_APPEND_ONLY = """
-create trigger if not exists journal_never_updated before update on journal
-begin select raise(abort, 'the journal is append-only'); end;
-create trigger if not exists journal_never_deleted before delete on journal
-begin select raise(abort, 'the journal is append-only'); end;
-"""
+_ENDS = frozenset({"SessionCompleted", "SessionAborted"})
 
 
 class JournalFailed(Exception):
     """The journal cannot be opened or written; nothing was recorded. The message says why."""
 
 
-class Journal:
+class GoneOn(JournalFailed):
+    """Somebody else has gone on with the session meanwhile; nothing was recorded."""
+
+
+class Journal(Queries):
     """One kiosk's journal. Use from one thread."""
 
-    def __init__(self, folder: Path) -> None:
+    def __init__(self, folder: Path, name: str = FILE) -> None:
         """Open or make the journal in a folder. Raises JournalFailed."""
-        self.file = folder / FILE
+        self.file = folder / name
         try:
             folder.mkdir(parents=True, exist_ok=True)
             self._db = sqlite_utils.Database(self.file)
@@ -44,12 +45,18 @@ class Journal:
             self._make_tables()
         except (OSError, sqlite3.Error) as error:
             raise JournalFailed(f"{self.file}: {error}") from error
-        self.kiosk = str(self._one("select id from kiosk"))
+        self.kiosk = str(self._one("select id from kiosk order by rowid desc limit 1"))
+        self._files = self._lying()
+        self.trouble = ""
+        """Name of the message for what is wrong with how it is kept; empty when nothing is."""
+        self.after_end: Callable[[], None] | None = None
+        """Called when a session's end is on the disk; must not raise."""
 
     def _make_tables(self) -> None:
-        if not self._db["kiosk"].exists():
-            kiosk = self._db.table("kiosk")
-            kiosk.insert({"id": secrets.token_hex(8)}, pk="id", strict=True)
+        self._db.table("kiosk").create({"id": str}, pk="id", strict=True, if_not_exists=True)
+        if self._one("select count(*) from kiosk") == 0:
+            # A power cut may have come between the table and its first row.
+            self._db.table("kiosk").insert({"id": secrets.token_hex(8)})
         if not self._db["journal"].exists():
             columns = dict.fromkeys(
                 ("kiosk", "session", "kind", "utc", "boot", "body", "prev", "hash"), str
@@ -61,32 +68,53 @@ class Journal:
                 strict=True,
             )
             self._db.table("journal").create_index(["session", "seq"])
-        self._db.executescript(_APPEND_ONLY)
+        columns = {"digest": str, "text": str}
+        self._db.table("walked").create(
+            columns, pk="digest", not_null={"text"}, strict=True, if_not_exists=True
+        )
+        self._db.executescript(GUARDS + INDEXES)
 
-    def _one(self, sql: str) -> Any:
-        row = self._db.execute(sql).fetchone()
-        return None if row is None else row[0]
+    def begin_kiosk(self, kiosk: str) -> None:
+        """Go on under another kiosk's id. Its first row must be a KioskMoved."""
+        self._db.table("kiosk").insert({"id": kiosk})
+        self.kiosk = kiosk
 
-    def append(self, session: str, events: Sequence[Event]) -> None:
+    def append(self, session: str, events: Sequence[Event], after: int | None = None) -> int:
         """Write a session's events in one transaction; on return they are on the disk.
 
-        Raises JournalFailed, and then none of them was written; ValueError for the shop's stream.
+        Returns the number of the last row. `after` is that of the session's last row as the caller
+        knows it, 0 for none: no other may follow it unseen. Raises JournalFailed, and GoneOn when
+        one does, and then none of the events was written; ValueError for the shop's stream.
         """
         if session == STREAM:
             raise ValueError(f"no session may be called '{STREAM}': that is the shop's own stream")
-        self._append(session, events)
+        return self._append(session, events, after)
+
+    def keep_text(self, digest: str, text: str) -> None:
+        """Keep the text that sessions walk, once; their rows name it by its digest.
+
+        Raises JournalFailed.
+        """
+        try:
+            self._db.execute("insert or ignore into walked values (?, ?)", [digest, text])
+        except (OSError, sqlite3.Error) as error:
+            raise JournalFailed(f"{self.file}: {error}") from error
 
     def append_shop(self, events: Sequence[ShopEvent]) -> None:
         """Write what belongs to no session, as `append` does. Raises JournalFailed."""
         self._append(STREAM, events)
 
-    def _append(self, stream: str, events: Sequence[Event | ShopEvent]) -> None:
+    def _append(
+        self, stream: str, events: Sequence[Event | ShopEvent], after: int | None = None
+    ) -> int:
         try:
-            with self._db.atomic():
-                last = self._db.execute(
-                    "select seq, hash from journal order by seq desc limit 1"
-                ).fetchone()
-                seq, before = last or (0, chain.FIRST)
+            self._look_for_files()
+            # Reading the last row and writing the next is one step: another process waits for it.
+            self._db.conn.execute("begin immediate")
+            with self._db.conn:
+                if after is not None and self.last_of(stream) != after:
+                    raise GoneOn(f"two kiosks work in {self.file.parent}; close one of them")
+                seq, before = self.mark()
                 rows = []
                 for event in events:
                     seq += 1
@@ -106,65 +134,31 @@ class Journal:
                 self._db.table("journal").insert_all(rows)
         except (OSError, sqlite3.Error) as error:
             raise JournalFailed(f"{self.file}: {error}") from error
+        if self.after_end and any(type(event.fact).__name__ in _ENDS for event in events):
+            self.after_end()
+        return seq
 
-    def events(self, session: str) -> list[Event]:
-        """Return a session's events, in order. Raises codec.UnknownEvent."""
-        return [codec.event(*columns) for columns in self._stream(session)]
+    def _lying(self) -> tuple[tuple[int, int], ...]:
+        """Tell which files lie at the journal's two places. Raises OSError."""
+        log = self.file.with_name(f"{self.file.name}-wal")
+        return tuple((one.st_dev, one.st_ino) for one in (self.file.stat(), log.stat()))
 
-    def shop_events(self) -> list[ShopEvent]:
-        """Return what belongs to no session, in order. Raises codec.UnknownEvent."""
-        return [codec.shop_event(*columns) for columns in self._stream(STREAM)]
+    def _look_for_files(self) -> None:
+        """Raise OSError when the open files lie there no more: what is written would go with them.
 
-    def _stream(self, stream: str) -> list[tuple[str, str, int, str, str]]:
-        sql = "select kind, utc, mono_us, boot, body from journal where session = ? order by seq"
-        return list(self._db.execute(sql, [stream]))
-
-    def sessions(self) -> list[str]:
-        """Return the ids of all sessions, oldest first; the shop's stream is none."""
-        sql = "select session from journal where session <> ? group by session order by min(seq)"
-        return [row["session"] for row in self._db.query(sql, [STREAM])]
-
-    def open_sessions(self) -> list[str]:
-        """Return the ids of sessions that neither completed nor were aborted, oldest first."""
-        sql = """
-            select session from journal where session <> ? group by session
-            having sum(kind in ('SessionCompleted', 'SessionAborted')) = 0 order by min(seq)
+        SQLite itself does not look.
         """
-        return [row["session"] for row in self._db.query(sql, [STREAM])]
-
-    def facts_of_machine(self, machine: str) -> Iterator[tuple[str, str, Fact]]:
-        """Yield (session, utc, fact) of the facts that bear on a machine's standing, in order."""
-        sql = """
-            select session, kind, utc, mono_us, boot, body from journal
-            where kind in ('SessionStarted', 'SessionHeld', 'SessionResumed', 'SessionCompleted',
-                           'SessionAborted')
-              and session in (select session from journal where kind = 'SessionStarted'
-                              and json_extract(body, '$.fact.machine') = ?)
-            order by seq
-        """
-        for row in self._db.query(sql, [machine]):
-            event = codec.event(row["kind"], row["utc"], row["mono_us"], row["boot"], row["body"])
-            yield row["session"], row["utc"], event.fact
-
-    def rows(self) -> Iterator[dict[str, Any]]:
-        """Yield all rows as they lie in the table, in the order of `seq`."""
-        yield from self._db.query("select * from journal order by seq")
-
-    def head(self) -> str:
-        """Return the hash of the last row; 64 zeros while there is none."""
-        found = self._one("select hash from journal order by seq desc limit 1")
-        return chain.FIRST if found is None else str(found)
+        try:
+            there = self._lying() == self._files
+        except FileNotFoundError:
+            there = False
+        if not there:
+            log = f"{self.file.name}-wal"
+            raise FileNotFoundError(f"it or {log} was moved away while it was open; put it back")
 
     def verify(self) -> chain.Verdict:
         """Check the chain from the first row to the last; also that each body can be read."""
-        verdict = chain.verify(self.rows())
-        if verdict.whole and verdict.rows:
-            for row in self.rows():
-                try:
-                    json.loads(row["body"])
-                except ValueError as error:
-                    return chain.Verdict(verdict.rows, verdict.head, row["seq"], str(error))
-        return verdict
+        return check(self.file).verdict
 
     def close(self) -> None:
         """Close the file."""

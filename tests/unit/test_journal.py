@@ -97,7 +97,7 @@ def test_the_database_refuses_to_change_a_row(journal, statement):
         ("delete from journal where seq = 3", 3, "missing"),
         ("delete from journal where seq = 1", 1, "missing"),
         ("update journal set seq = 99 where seq = 2", 2, "missing"),
-        ("update journal set hash = prev, prev = hash where seq = 4", 4, "does not follow"),
+        ("update journal set hash = prev, prev = hash where seq = 4", 4, "altered"),
     ],
 )
 def test_verify_names_the_first_bad_row(journal, statement, bad_seq, what):

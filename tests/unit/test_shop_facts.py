@@ -15,6 +15,8 @@ from kiosk.engine.commands import Channel, Evidence, Instant
 from kiosk.journal import codec
 from kiosk.journal.shop_facts import (
     STREAM,
+    KioskMoved,
+    KioskRetired,
     PartReplaced,
     ResultEntered,
     ResultStruck,
@@ -74,9 +76,7 @@ def test_the_stream_is_no_session(journal):
     filled(journal).append("s2", [e.Event(AT, KEY, STARTED)])
     assert journal.sessions() == ["s1", "s2"]
     assert journal.open_sessions() == ["s2"]
-    assert [fact for _, _, fact in journal.facts_of_machine("m1")] == [
-        STARTED, e.SessionCompleted(), STARTED,
-    ]  # fmt: skip
+    assert [fact for _, _, fact in journal.facts_of_machine("m1", practice=True)] == [STARTED]
 
 
 def test_a_journal_with_shop_facts_alone_has_no_session(journal):
@@ -132,7 +132,9 @@ def facts() -> st.SearchStrategy[ShopFact]:
         fields = {n: st.booleans() if hint is bool else HOSTILE for n, hint in hints.items()}
         return st.builds(kind, **fields)
 
-    return st.one_of(*(of(kind) for kind in get_args(ShopFact)))
+    # The rows at which a journal changes hands have rules of their own.
+    kinds = set(get_args(ShopFact)) - {KioskMoved, KioskRetired}
+    return st.one_of(*(of(kind) for kind in sorted(kinds, key=repr)))
 
 
 @pytest.fixture(scope="module")
