@@ -14,6 +14,16 @@ class ChooseLanguage:
 
 
 @dataclass(frozen=True, slots=True)
+class CallWitness:
+    """Ask who the second person is that confirms a hold."""
+
+
+@dataclass(frozen=True, slots=True)
+class LeaveRemark:
+    """Leave a spoken remark on the open problem."""
+
+
+@dataclass(frozen=True, slots=True)
 class NeverMind:
     """Take back a question of the walk's own."""
 
@@ -54,7 +64,10 @@ class AskAgain:
     """Take back the last answer to a calculator."""
 
 
-Choice = c.Act | ChooseLanguage | NeverMind | Help | Reckon | Take | Give | Agree | AskAgain
+Choice = (
+    c.Act | ChooseLanguage | CallWitness | LeaveRemark | NeverMind | Help | Reckon | Take | Give
+    | Agree | AskAgain
+)  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)

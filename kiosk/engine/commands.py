@@ -57,6 +57,10 @@ class Evidence:
 class Start:
     worker: str
     language: str
+    supervisor: str = ""
+    """Who stands by and has given their PIN; empty where nobody was asked for."""
+    pin: bool = False
+    """True when the worker's own PIN was asked for, and was right."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,6 +144,8 @@ class Resume:
 class HandOver:
     worker: str
     language: str
+    supervisor: str = ""
+    pin: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -77,6 +77,13 @@ class _Ruling:
         lapsed = lapsed_by_absence(self.plan, self.state.in_force)
         return [e.ConditionsLapsed(lapsed, because)] if lapsed else []
 
+    def _hand_over(self, act: c.HandOver) -> Facts | c.Refusal:
+        alone = act.supervisor and act.supervisor == act.worker
+        if alone or act.worker == self.state.worker:
+            return c.Refusal("same-person")
+        over = e.HandedOver(act.worker, act.language, act.supervisor, act.pin)
+        return [*self._lapse("hand-over"), over]
+
     def _abort(self, *, out_of_service: bool) -> Facts:
         unsafe = left_unsafe(self.plan, self.state.in_force)
         return [e.SessionAborted(unsafe, out_of_service, self.state.reason)]
@@ -85,7 +92,9 @@ class _Ruling:
 
     def _idle(self) -> Facts | c.Refusal:
         match self.command.act:
-            case c.Start(worker, language):
+            case c.Start(worker, language, supervisor, pin):
+                if worker == supervisor:
+                    return c.Refusal("same-person")
                 plan = self.plan
                 started = e.SessionStarted(
                     plan.procedure,
@@ -97,6 +106,8 @@ class _Ruling:
                     plan.during,
                     plan.leaves,
                     plan.practice,
+                    supervisor,
+                    pin,
                 )
                 return self._then_enter([started], plan.steps[0].id)
             case _:
@@ -116,10 +127,10 @@ class _Ruling:
                 return self._hold("problem")
             case c.Pause():
                 return self._hold("pause")
-            case c.HandOver(worker, language):
-                if worker == self.state.worker:
-                    return c.Refusal("same-person")
-                facts = [*self._lapse("hand-over"), e.HandedOver(worker, language)]
+            case c.HandOver() as act:
+                facts = self._hand_over(act)
+                if isinstance(facts, c.Refusal):
+                    return facts
                 return self._then_enter(facts, self.state.goal)
             case c.Speak(language):
                 return [e.LanguageChanged(language)]
@@ -161,10 +172,8 @@ class _Ruling:
                 return [e.ReasonNamed(reason)]
             case c.Resume():
                 return self._resume()
-            case c.HandOver(worker, language):
-                if worker == state.worker:
-                    return c.Refusal("same-person")
-                return [*self._lapse("hand-over"), e.HandedOver(worker, language)]
+            case c.HandOver() as act:
+                return self._hand_over(act)
             case c.TakeOutOfService():
                 return self._abort(out_of_service=True)
             case c.End():
@@ -233,7 +242,7 @@ class _Ruling:
 
     def _answer_hold(self, step: Step, hold: Hold) -> Facts | c.Refusal:
         match self.state.stage, self.command.act:
-            case _, c.GivePhrase() | c.Yes() if self.command.by.by_own_words:
+            case _, c.GivePhrase() | c.Yes() | c.Witness() if self.command.by.by_own_words:
                 return c.Refusal("press-for-hold")
             case Stage.ASK, c.GivePhrase():
                 return [e.PhraseGiven(step.id)]
@@ -248,7 +257,7 @@ class _Ruling:
             case Stage.VERIFY, c.No():
                 return [e.VerifyFailed(step.id), *self._hold("problem")]
             case Stage.WITNESS, c.Witness(person):
-                if person == self.state.worker:
+                if person in ("", self.state.worker):
                     return c.Refusal("same-person")
                 return self._confirmed(step, strength=hold.strength, witness=person)
             case _, c.Confirm():

@@ -19,6 +19,10 @@ class SessionStarted:
     leaves: str
     practice: bool
     """True in an invented shop and in a rehearsal: kept apart from real work."""
+    supervisor: str = ""
+    """Who stood by and gave their PIN; empty where nobody was asked for."""
+    pin: bool = False
+    """True when the worker gave their own PIN."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -161,6 +165,8 @@ class SessionResumed:
 class HandedOver:
     worker: str
     language: str
+    supervisor: str = ""
+    pin: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,7 +5,9 @@ from __future__ import annotations
 import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from datetime import date
 from decimal import Decimal
+from enum import StrEnum
 from pathlib import Path
 from typing import Any, ClassVar, Final
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
@@ -42,6 +44,14 @@ class Machine:
     options: Mapping[str, str] = field(default_factory=dict)
 
 
+class Role(StrEnum):
+    """What someone is in the shop; `kiosk.people.may` says what each may do."""
+
+    WORKER = "worker"
+    TRAINEE = "trainee"
+    SUPERVISOR = "supervisor"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Person:
     """Someone who may walk a session."""
@@ -50,10 +60,41 @@ class Person:
     id: str
     name: str
     language: str
+    role: Role = Role.WORKER
+    walks: tuple[str, ...] = ()
+    """Ids of the procedures that this person may walk; empty for all."""
 
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Pins:
+    """When a PIN is asked for, beyond a second person's and a supervisor's."""
+
+    __pydantic_config__: ClassVar[Any] = _STRICT
+    at_start: bool = False
+    """True where everyone who begins or takes over a session gives their PIN."""
+    spoken_pins: bool = False
+    """True where nobody overhears: then the digits of a PIN may be said."""
+    invented: str = ""
+    """A PIN of everybody who has none of their own, shown on the screen: for an invented shop."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Kept:
+    """How long personal data are kept that lie beside the journal; 0 days keeps them for good."""
+
+    __pydantic_config__: ClassVar[Any] = _STRICT
+    names_days: int = 0
+    """Days that the name of someone is kept who is no longer on the list."""
+    remarks_days: int = 0
+    """Days that the text or the sound of a remark is kept."""
+
+
+_WEEKDAYS: Final = (
+    "monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday",
+)  # fmt: skip
 
 TAKEN_KEYS: Final = frozenset(
-    {"b", "e", "h", "l", "m", "n", "o", "p", "q", "r", "w", "y", *"0123456789"}
+    {"b", "e", "h", "l", "m", "n", "o", "p", "q", "r", "v", "w", "y", *"0123456789"}
 )
 """Keys of the walk's own buttons, which cannot be the key to talk."""
 
@@ -94,8 +135,21 @@ class Site:
     settings: Mapping[str, str] = field(default_factory=dict)
     options: Mapping[str, str] = field(default_factory=dict)
     hearing: Hearing = Hearing()
+    pins: Pins = Pins()
+    kept: Kept = Kept()
+    trainee_walks: int = 3
+    """How many walks of each procedure a trainee begins with a supervisor beside them."""
+    checkpoints_to: str = ""
+    """Folder in which the journal's checkpoints are written a second time, as a stick's."""
+    closed_days: tuple[str, ...] = ()
+    """When the shop does not open: `monday`, `12-25` in every year, or `2026-12-26`."""
     practice: bool = False
     """True for an invented shop: its sessions are marked as practice."""
+
+    def closed(self, day: date) -> bool:
+        """True on a day on which the shop does not open."""
+        names = {_WEEKDAYS[day.weekday()], f"{day:%m-%d}", day.isoformat()}
+        return not names.isdisjoint(self.closed_days)
 
     def machine(self, machine_id: str) -> Machine:
         """Return a machine by id; KeyError when there is none."""
@@ -132,6 +186,15 @@ def load_site(path: Path) -> Site:
     return site
 
 
+def _is_date(text: str) -> bool:
+    try:
+        # A leap year, so that 02-29 is a day.
+        date.fromisoformat(text if text.count("-") > 1 else f"2000-{text}")
+    except ValueError:
+        return False
+    return True
+
+
 def _check(name: str, site: Site) -> None:
     faults: list[Fault] = []
     try:
@@ -147,6 +210,15 @@ def _check(name: str, site: Site) -> None:
             Fault(name, 0, what, f"the id '{one}' stands twice", "give each an id of its own")
             for one in sorted({one for one in ids if ids.count(one) > 1})
         ]
+    faults += [
+        Fault(name, 0, "closed_days", f"'{one}' is no day",
+              "write a weekday as 'monday', or a date as '12-25' or '2026-12-26'")
+        for one in site.closed_days
+        if one not in _WEEKDAYS and not _is_date(one)
+    ]  # fmt: skip
+    if set(_WEEKDAYS) <= set(site.closed_days):
+        what = "the shop is closed on every day of the week"
+        faults.append(Fault(name, 0, "closed_days", what, "leave out the days on which it opens"))
     if site.hearing.cut_short and site.hearing.push_to_talk:
         what = "an ear that waits for a key hears nothing while the kiosk speaks"
         mend = "set either push_to_talk or cut_short to false"
@@ -158,6 +230,7 @@ def _check(name: str, site: Site) -> None:
     elif key in TAKEN_KEYS:
         what = f"the key '{key}' is that of a button"
         faults.append(Fault(name, 0, "hearing.key", what, "choose another one, as 't' or 'f9'"))
+    faults += _faults_of_people(name, site)
     for person in site.people:
         if person.language not in site.languages:
             what = (
@@ -166,3 +239,25 @@ def _check(name: str, site: Site) -> None:
             faults.append(Fault(name, 0, "people", what, f"add '{person.language}' to languages"))
     if faults:
         raise FaultyFile(faults)
+
+
+def _faults_of_people(name: str, site: Site) -> list[Fault]:
+    faults: list[Fault] = []
+    trainees = [one.id for one in site.people if one.role is Role.TRAINEE]
+    if trainees and not any(one.role is Role.SUPERVISOR for one in site.people):
+        what = f"{trainees[0]} is a trainee, and nobody is there to stand by as supervisor"
+        faults.append(Fault(name, 0, "people", what, "give somebody the role 'supervisor'"))
+    for field_name, number in (("trainee_walks", site.trainee_walks),
+                               ("kept.names_days", site.kept.names_days),
+                               ("kept.remarks_days", site.kept.remarks_days)):  # fmt: skip
+        if number < 0:
+            faults.append(Fault(name, 0, field_name, f"{number} is below 0", "write 0 or more"))
+    invented = site.pins.invented
+    if invented and not site.practice:
+        what = "an invented PIN is known to everybody who reads this file"
+        mend = "take it out, and set a PIN for each person with 'kiosk people pin ID'"
+        faults.append(Fault(name, 0, "pins.invented", what, mend))
+    if invented and not (invented.isascii() and invented.isdigit()):
+        mend = 'write it as text in quotation marks, as "2468"'
+        faults.append(Fault(name, 0, "pins.invented", f"'{invented}' is not digits", mend))
+    return faults

@@ -44,7 +44,10 @@ class Alphabet:
 
     def __init__(self, plan: Plan) -> None:
         self._plan = plan
-        self.begin = tuple(_moves(c.Start(WORKER, LANGUAGE), "begins the session"))
+        self.begin = (
+            *_moves(c.Start(WORKER, LANGUAGE), "begins the session"),
+            *_moves(c.Start(WORKER, LANGUAGE, WORKER), "begins it as their own supervisor"),
+        )
         self._common = tuple(self._anywhere())
         self._at = {step.id: (*_readings(step), *self._common) for step in plan.steps}
 
@@ -64,6 +67,8 @@ class Alphabet:
             yield from _moves(c.Inspected(finding), f"finds the part {finding}")
         yield from _moves(c.Witness(OTHER), "has a second person vouch")
         yield from _moves(c.Witness(WORKER), "vouches for their own work")
+        yield from _moves(c.Witness(""), "has nobody vouch")
+        yield from _moves(c.Witness(OTHER), "has the sound of a word vouch", _OWN_WORDS)
         yield from _moves(c.SayAgain(), "asks to hear it again")
         yield from _moves(c.Back(), "goes back")
         yield from _moves(c.CallProblem(), "calls a problem")
@@ -73,6 +78,8 @@ class Alphabet:
         yield from _moves(c.Resume(), "says continue")
         yield from _moves(c.HandOver(OTHER, OTHER_LANGUAGE), "hands over to another person")
         yield from _moves(c.HandOver(WORKER, LANGUAGE), "hands over to themselves")
+        alone = c.HandOver(OTHER, OTHER_LANGUAGE, OTHER)
+        yield from _moves(alone, "hands over to their own supervisor")
         yield from _moves(c.Speak(OTHER_LANGUAGE), "changes the language")
         yield from _moves(c.TakeOutOfService(), "takes the machine out of service")
         yield from _moves(c.End(), "asks to end the session")

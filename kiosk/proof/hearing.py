@@ -108,6 +108,11 @@ class Hearing:
         if fact.digest != self.plan.digest:
             self.broken("of-this-plan", "the session was walked by another text of the procedure")
         self.phase, self.worker, self.boot = RUNNING, fact.worker, self.event.at.boot
+        self._other_than(fact.worker, fact.supervisor)
+
+    def _other_than(self, worker: str, supervisor: str) -> None:
+        if supervisor == worker:
+            self.broken("another-person", f"'{worker}' stands by as their own supervisor")
 
     def _entered(self, fact: e.StepEntered) -> None:
         if self.phase != RUNNING:
@@ -229,6 +234,7 @@ class Hearing:
     def _handed_over(self, fact: e.HandedOver) -> None:
         self._absent()
         self.worker = fact.worker
+        self._other_than(fact.worker, fact.supervisor)
 
     def _end_asked(self, _fact: e.EndAsked) -> None:
         self.ending = True

@@ -12,10 +12,12 @@ from kiosk.languages.words import Words
 from kiosk.options import (
     Agree,
     AskAgain,
+    CallWitness,
     Choice,
     ChooseLanguage,
     Give,
     Help,
+    LeaveRemark,
     NeverMind,
     Option,
     Reckon,
@@ -96,12 +98,13 @@ class Face:
 
 
 _PRIMARY: Final = (c.Confirm, c.GivePhrase, c.Yes, c.No, c.Inspected, c.Read, c.NameReason,
-                   c.Resume, c.Speak, Take, Give, Agree)  # fmt: skip
+                   c.Resume, c.Speak, CallWitness, Take, Give, Agree)  # fmt: skip
 
 _KEYS: Final[Mapping[type, str]] = {
     c.Confirm: "enter",
     c.GivePhrase: "enter",
     c.Resume: "enter",
+    CallWitness: "enter",
     c.Yes: "y",
     c.No: "n",
     c.SayAgain: "r",
@@ -111,14 +114,15 @@ _KEYS: Final[Mapping[type, str]] = {
     c.TakeOutOfService: "o",
     c.End: "e",
     ChooseLanguage: "l",
+    LeaveRemark: "v",
     Reckon: "w",
     Help: "question_mark",
     AskAgain: "b",
     NeverMind: "escape",
 }
 
-_ORDER: Final = (c.CallProblem, c.TakeOutOfService, c.SayAgain, c.Back, AskAgain, c.Pause, Reckon,
-                 ChooseLanguage, c.HandOver, c.End, Help, NeverMind, Leave)  # fmt: skip
+_ORDER: Final = (c.CallProblem, c.TakeOutOfService, c.SayAgain, c.Back, AskAgain, c.Pause, Leave,
+                 LeaveRemark, Reckon, ChooseLanguage, c.HandOver, c.End, NeverMind, Help)  # fmt: skip
 """Secondary targets, the most needed first: a narrow screen shows only the first ones."""
 
 
@@ -164,8 +168,8 @@ def number_face(act: c.Read, step: Step, words: Words) -> tuple[str, str]:
 
 def _listed(choice: object) -> bool:
     """True for an item of a list: it gets a digit for its key."""
-    if isinstance(choice, c.HandOver):
-        return bool(choice.worker)
+    if isinstance(choice, c.HandOver | c.Witness):
+        return not isinstance(choice, c.HandOver) or bool(choice.worker)
     if isinstance(choice, Give):
         # A digit key types a number, where one is wanted.
         return isinstance(choice.answer, str)
@@ -174,7 +178,7 @@ def _listed(choice: object) -> bool:
 
 def _of_list(choice: object) -> bool:
     return isinstance(choice, c.NameReason | c.Speak | c.Read | c.Inspected | Take | Give) or (
-        isinstance(choice, c.HandOver) and bool(choice.worker)
+        isinstance(choice, c.Witness) or (isinstance(choice, c.HandOver) and bool(choice.worker))
     )
 
 

@@ -6,7 +6,7 @@ from typing import Final
 
 from kiosk.engine import commands as c
 from kiosk.engine.state import Mode
-from kiosk.options import Give
+from kiosk.options import ChooseLanguage, Give, Help, Reckon
 from kiosk.screens.arrangement import LEAST_HEIGHT, most_columns
 from kiosk.screens.faces import Face, Leave, TryAgain, TypeNumber, faces
 from kiosk.walk import Walk
@@ -29,7 +29,10 @@ def offered(walk: Walk, width: int, room: int) -> tuple[Face, ...]:
         type_it = Face(TypeNumber(), words.say("type-number"), key="enter", primary=True)
         found = _with_keypad(found, type_it, width, room)
     if session.state.mode is Mode.HELD and not session.state.ending and not walk.asking:
-        found.append(leave)
+        # These can wait behind `more`; the way to the other machines cannot.
+        later = (Reckon, ChooseLanguage, Help)
+        rest = [face for face in found if isinstance(face.choice, later)]
+        found = [*(face for face in found if face not in rest), leave, *rest]
     return tuple(found)
 
 

@@ -18,7 +18,14 @@ from kiosk.screens.faces import Face
 from kiosk.screens.kept_press import ARMED_S, KeptPress, Press
 from kiosk.screens.lettering import balanced, centred, parted
 
-_CAPS: Final = {"enter": "Enter", "escape": "Esc", "backspace": "⌫", "full_stop": ".", "minus": "-"}
+_CAPS: Final = {
+    "enter": "Enter",
+    "escape": "Esc",
+    "backspace": "⌫",
+    "full_stop": ".",
+    "minus": "-",
+    "question_mark": "?",
+}
 """What stands on the key itself."""
 
 _FRAME_S: Final = 0.06

@@ -103,6 +103,7 @@ def test_another_plan_is_itself_a_violation():
         ("hold-confirmed", lambda it: altered(it, e.ReadBackAgreed, "isolate", next="witness")),
         ("hold-confirmed", lambda it: altered(it, e.StepConfirmed, "power", witness="ana")),
         ("hold-confirmed", lambda it: altered(it, e.StepConfirmed, "power", witness="")),
+        ("another-person", lambda it: altered(it, e.SessionStarted, supervisor="ana")),
         ("strength", lambda it: altered(it, e.StepConfirmed, "power", strength="any")),
         ("as-planned", lambda it: altered(it, e.StepConfirmed, "open", ends=())),
         ("as-planned", lambda it: altered(it, e.StepConfirmed, "look", establishes=("isolated",))),

@@ -267,6 +267,63 @@ def test_one_person_for_two(monkeypatch: pytest.MonkeyPatch):
     assert found.sentence == "the hold 'restore' counts without a second person"
 
 
+@pytest.mark.parametrize(
+    ("forged", "told"),
+    [
+        (c.Witness(""), "has nobody vouch"),
+        (c.Witness("another person"), "has the sound of a word vouch"),
+    ],
+)
+def test_a_second_person_who_is_nobody(monkeypatch: pytest.MonkeyPatch, forged: c.Act, told: str):
+    """An empty name is no person, and the sound of a worker's own word brings none."""
+    from kiosk.procedure.model import Strength
+
+    answer = rules._Ruling._answer_hold
+
+    def believes(ruling, step, hold):
+        if ruling.state.stage is Stage.WITNESS and ruling.command.act == forged:
+            return ruling._confirmed(step, strength=hold.strength, witness=forged.person)
+        return answer(ruling, step, hold)
+
+    guarded = plan(hold("restore", "powered", strength=Strength.SECOND_PERSON))
+    assert isinstance(search(guarded), Proof)
+    monkeypatch.setattr(rules._Ruling, "_answer_hold", believes)
+    found = search(guarded)
+    assert words(found)[-1] == told
+    assert isinstance(found, Counterexample)
+    assert found.rule in ("hold-confirmed", "own-words")
+
+
+def test_a_trainee_who_stands_by_themselves(monkeypatch: pytest.MonkeyPatch):
+    def begins(ruling):
+        outcome = idle(ruling)
+        match ruling.command.act:
+            case c.Start(worker, language, supervisor) if worker == supervisor:
+                ruling.command = replace(ruling.command, act=c.Start(worker, language))
+                first, *rest = idle(ruling)
+                return [replace(first, supervisor=supervisor), *rest]
+        return outcome
+
+    idle = rules._Ruling._idle
+    monkeypatch.setattr(rules._Ruling, "_idle", begins)
+    found = search(plan(step("tools")))
+    assert words(found) == ["begins it as their own supervisor"]
+    assert isinstance(found, Counterexample)
+    assert found.rule == "another-person"
+
+
+def test_a_hand_over_to_ones_own_supervisor(monkeypatch: pytest.MonkeyPatch):
+    def hand_over(ruling, act):
+        over = e.HandedOver(act.worker, act.language, act.supervisor)
+        return [*ruling._lapse("hand-over"), over]
+
+    monkeypatch.setattr(rules._Ruling, "_hand_over", hand_over)
+    found = search(plan(step("tools"), step("door")))
+    assert isinstance(found, Counterexample)
+    assert words(found)[-1] == "hands over to their own supervisor"
+    assert found.rule == "another-person"
+
+
 def test_a_number_that_nobody_judges(monkeypatch: pytest.MonkeyPatch):
     def unjudged(ruling, step, task, value):
         return ruling._confirmed(step, str(value), task.unit)

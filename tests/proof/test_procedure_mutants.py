@@ -338,7 +338,8 @@ def test_the_oracle_and_the_rules_are_silent_about_the_shipped_plan(procedure: s
 def test_every_unsafe_order_and_every_unsafe_lack_of_a_hold_is_caught(procedure: str):
     all_judged = [one for one in judged(procedure) if one.mutant.kind != NO_REQUIREMENT]
     unsafe = [one for one in all_judged if one.unsafe]
-    assert {one.mutant.kind for one in unsafe} == {NO_HOLD, SWAPPED, MOVED}
+    if any(isinstance(step.task, Hold) for step in plans()[procedure].steps):
+        assert {one.mutant.kind for one in unsafe} == {NO_HOLD, SWAPPED, MOVED}
     assert [str(one.mutant) for one in unsafe if not one.caught] == []
 
 
@@ -354,7 +355,7 @@ def test_no_release_is_moved_into_a_danger_that_takes_a_hold_to_end():
 def test_a_removed_requirement_is_unsafe_only_where_something_can_lapse(procedure: str):
     """A file without a requirement cannot tell that it should be there; the order still stands."""
     removed = [one for one in judged(procedure) if one.mutant.kind == NO_REQUIREMENT]
-    assert removed
+    assert removed or not any(step.declared for step in plans()[procedure].steps)
     assert [one.straight for one in removed if one.straight] == []
     lapsing = plans()[procedure].lapsing
     assert [str(o.mutant) for o in removed if o.unsafe and o.mutant.condition not in lapsing] == []
