@@ -3,26 +3,35 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from kiosk.clock import Clock
-from kiosk.engine.events import Event, Fact, SessionStarted
+from kiosk.engine.commands import HandOver, Refusal, Start
+from kiosk.engine.events import Event, SessionStarted
 from kiosk.engine.machine import standing
 from kiosk.engine.state import State, fold
 from kiosk.journal.codec import UnknownEvent
-from kiosk.journal.store import Journal
+from kiosk.journal.store import Journal, JournalFailed
 from kiosk.languages.words import words
+from kiosk.people.beside import Beside, BesideFailed
+from kiosk.people.erase import keep_to_time
+from kiosk.people.gate import PinGate
+from kiosk.people.may import Crew, Wish, refusal
 from kiosk.procedure.fault import Fault, FaultyFile
 from kiosk.procedure.fit import fit
 from kiosk.procedure.load import Library
+from kiosk.procedure.load_review import load_deviation_rules, load_schedule
 from kiosk.procedure.model import Procedure, Standing, Text
 from kiosk.procedure.plan import Do, Plan, Step
-from kiosk.procedure.site import Machine, Site
+from kiosk.procedure.plan_text import as_text, from_text
+from kiosk.procedure.site import Machine, Role, Site
 from kiosk.proof.must_hold import must_hold
 from kiosk.proof.proven import require_proof
 from kiosk.reckoning.bench import bench
 from kiosk.reckoning.calculator import Bench
+from kiosk.remarks.sounds import SoundsFailed
+from kiosk.review.ledger import Ledger
 from kiosk.session import Session
 from kiosk.trade.units import Quantity
 
@@ -77,6 +86,60 @@ class Shop:
     folder: Path
     """Where the kiosk keeps its data."""
     _plans: dict[tuple[str, str], Plan | FaultyFile] = field(default_factory=dict, init=False)
+    _gate: PinGate | None = field(default=None, init=False)
+    _beside: Beside | None = field(default=None, init=False)
+
+    @property
+    def gate(self) -> PinGate:
+        """Where PINs are tried."""
+        if self._gate is None:
+            invented = self.site.pins.invented
+            self._gate = PinGate.of(self.folder, self.journal, self.clock, invented)
+        return self._gate
+
+    @property
+    def beside(self) -> Beside:
+        """Names and remarks, which lie beside the journal. Raises BesideFailed."""
+        if self._beside is None:
+            self._beside = Beside(self.folder)
+        return self._beside
+
+    def may(self, procedure: str, wish: Wish) -> Refusal | None:
+        """Return why somebody may not do something; None when they may."""
+        return refusal(self._crew(procedure, wish), procedure, wish)
+
+    def mind_people(self) -> str:
+        """Take the names of those on the list, and erase what was kept long enough.
+
+        Returns why that failed, or nothing: no walk waits for it.
+        """
+        try:
+            self.beside.meet(self.site.people, self.clock.now().utc)
+            keep_to_time(self.site, self.beside, self.journal, self.clock)
+        except (BesideFailed, JournalFailed, SoundsFailed, UnknownEvent) as error:
+            return str(error)
+        return ""
+
+    def practising(self) -> Shop:
+        """Return the same shop for practice: its sessions are marked and kept apart."""
+        site = replace(self.site, practice=True)
+        shop = Shop(site, self.library, self.journal, self.clock, self.folder)
+        shop._gate, shop._beside = self.gate, self._beside
+        return shop
+
+    def _crew(self, procedure: str, wish: Wish) -> Crew:
+        """Return the people, and whether the trainee in a wish has still to learn a procedure."""
+        people = {one.id: one for one in self.site.people}
+        learning: set[tuple[str, str]] = set()
+        match wish:
+            case Start(worker=worker) | HandOver(worker=worker) if (
+                worker in people and people[worker].role is Role.TRAINEE
+            ):
+                practice, first = self.site.practice, self.site.trainee_walks
+                done = self.journal.walks_done(worker, procedure, practice=practice, most=first)
+                if done < first:
+                    learning.add((worker, procedure))
+        return Crew(people, learning, self.site.pins.at_start)
 
     def bench(self) -> Bench:
         """Return what calculators may know now. Raises FaultyFile."""
@@ -108,13 +171,14 @@ class Shop:
         """Return a session that has not begun.
 
         Raises FaultyFile when the procedure does not fit the machine or cannot be proven,
-        KeyError for unknown ids.
+        JournalFailed when its text cannot be kept, KeyError for unknown ids.
         """
         plan = self._plan(self.site.machine(machine_id), self.library.procedures[procedure_id])
         if isinstance(plan, FaultyFile):
             raise plan
         require_proof(plan, self.folder / "proven")
-        return Session.fresh(plan, self.journal, self.clock)
+        self.journal.keep_text(plan.digest, as_text(plan))
+        return Session.fresh(plan, self.journal, self.clock, self.may)
 
     def take_up(self, session_id: str) -> TakenUp:
         """Return a session found open.
@@ -126,18 +190,33 @@ class Shop:
         found = self._open_session(session_id)
         plan = self._plan_of(found.started)
         if plan is not None and plan.digest == found.started.digest:
-            return TakenUp(Session(plan, self.journal, self.clock, session_id))
+            return TakenUp(Session(plan, self.journal, self.clock, session_id, self.may))
         closed = self._closed_plan(found)
-        return TakenUp(Session(closed, self.journal, self.clock, session_id), TEXT_CHANGED)
+        again = Session(closed, self.journal, self.clock, session_id, self.may)
+        return TakenUp(again, TEXT_CHANGED)
 
     def plan_of(self, session_id: str) -> Plan | None:
         """Return the plan that a session walked; None when its text is no longer here.
 
         Raises UnknownEvent when the journal cannot be read.
         """
-        started = _started(session_id, self.journal.events(session_id))
+        return self.plan_for(_started(session_id, self.journal.events(session_id)))
+
+    def plan_for(self, started: SessionStarted) -> Plan | None:
+        """Return the plan that a session walked, from how it began, as `plan_of` does."""
         plan = self._plan_of(started)
-        return plan if plan is not None and plan.digest == started.digest else None
+        if plan is not None and plan.digest == started.digest:
+            return plan
+        text = self.journal.text(started.digest)
+        return None if text is None else from_text(text, started.digest)
+
+    def ledger(self) -> Ledger:
+        """Open the ledger beside the journal; `catch_up` brings it up to date. Raises LedgerFailed,
+        FaultyFile."""
+        rules, schedule = load_deviation_rules(), load_schedule(library=self.library)
+        return Ledger(
+            self.folder, self.journal, self.plan_for, self.site, self.library, rules, schedule
+        )
 
     def _card(self, machine: Machine, unfinished: tuple[OpenSession, ...]) -> Card:
         plans, faults = self._fitted(machine)
@@ -160,14 +239,8 @@ class Shop:
 
     def _standing(self, machine: Machine) -> Standing:
         """Fold the sessions of one machine; practice and real work do not touch each other."""
-        facts: list[Fact] = []
-        practice: dict[str, bool] = {}
-        for session, _, fact in self.journal.facts_of_machine(machine.id):
-            if isinstance(fact, SessionStarted):
-                practice[session] = fact.practice
-            if practice.get(session) == self.site.practice:
-                facts.append(fact)
-        return standing(facts)
+        facts = self.journal.facts_of_machine(machine.id, practice=self.site.practice)
+        return standing(fact for _, _, fact in facts)
 
     def _procedures(self, machine: Machine) -> list[Procedure]:
         everything = self.library.procedures.values()

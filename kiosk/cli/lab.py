@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import sys
 from collections.abc import Sequence
 from contextlib import closing
 from datetime import date, datetime
@@ -10,7 +11,7 @@ from pathlib import Path
 from zoneinfo import ZoneInfo
 
 from kiosk import home
-from kiosk.cli.place import Failed, data
+from kiosk.cli.place import Failed, data, person_id
 from kiosk.cli.place import journal as open_journal
 from kiosk.cli.place import shop as shop_of
 from kiosk.clock import SystemClock
@@ -23,10 +24,13 @@ from kiosk.procedure.site import Site
 from kiosk.review import results as r
 from kiosk.review.barrels import Judged, barrels, heading, over
 from kiosk.review.result_file import read_csv, sort_out
-from kiosk.review.signs import walks
 from kiosk.review.trace import Suspect, trace
+from kiosk.review.trace_walks import walks_before
 from kiosk.shipped import shipped
 from kiosk.trade.authorities import Authority, NoSuchLimit, authority
+
+_MANY_ROWS = 100_000
+"""Rows of a journal whose reading takes long enough to be told of."""
 
 
 def add(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
@@ -55,13 +59,13 @@ def add(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
 
     striking = lab.add_parser("strike", help="strike a wrong result; enter the right one anew")
     striking.add_argument("result")
-    striking.add_argument("--because", required=True)
+    striking.add_argument("--because", required=True, help="name nobody: it is kept for good")
     striking.set_defaults(command=_strike)
 
     replaced = lab.add_parser("replaced", help="enter a part that was replaced outside a session")
     for name in ("machine", "part", "day"):
         replaced.add_argument(f"--{name}", required=True)
-    replaced.add_argument("--remark", default="")
+    replaced.add_argument("--remark", default="", help="name nobody: it is kept for good")
     replaced.set_defaults(command=_replaced)
 
     stands = lab.add_parser("standing", help="where each barrel stands with an authority")
@@ -73,7 +77,7 @@ def add(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     tracing.set_defaults(command=_trace)
 
     for writing in (adding, importing, striking, replaced):
-        writing.add_argument("--by", required=True, help="who enters it")
+        writing.add_argument("--by", required=True, help="id of who enters it")
     for reading in (stands, tracing):
         reading.add_argument(
             "--authority", required=True, help="its id, as usda; no default is taken"
@@ -98,8 +102,9 @@ def _write(journal: Journal, facts: Sequence[ShopFact]) -> None:
 
 def _enter(name: str, rows: dict[int, r.Sample], by: str) -> int:
     folder, site = data()
+    by = person_id(site, by)
     with home.take(folder), closing(Journal(folder)) as journal:
-        known = r.results(journal.shop_events(), practice=site.practice)
+        known = r.results(journal.shop_events(*r.FACTS), practice=site.practice)
         sorted_out = sort_out(name, rows, known)
         facts = [r.entry(one, by, practice=site.practice) for one in sorted_out.new]
         if facts:
@@ -130,10 +135,11 @@ def _import(parsed: argparse.Namespace) -> int:
 
 def _strike(parsed: argparse.Namespace) -> int:
     folder, site = data()
+    by = person_id(site, parsed.by)
     with home.take(folder), closing(open_journal()) as journal:
-        known = r.results(journal.shop_events(), practice=site.practice)
+        known = r.results(journal.shop_events(*r.FACTS), practice=site.practice)
         try:
-            _write(journal, [r.strike(known, parsed.result, parsed.because, parsed.by)])
+            _write(journal, [r.strike(known, parsed.result, parsed.because, by)])
         except r.NoSuchResult as error:
             raise Failed(str(error)) from error
     print(f"Struck: {parsed.result}. The entry stays in the journal and counts no more.")
@@ -158,7 +164,12 @@ def _replaced(parsed: argparse.Namespace) -> int:
     if day > _today(site):
         raise Failed(f"{day} is still to come. Look at the date.")
     fact = PartReplaced(
-        parsed.machine, parsed.part, day.isoformat(), parsed.by, parsed.remark, site.practice
+        parsed.machine,
+        parsed.part,
+        day.isoformat(),
+        person_id(site, parsed.by),
+        parsed.remark,
+        site.practice,
     )
     with home.take(folder), closing(Journal(folder)) as journal:
         _write(journal, [fact])
@@ -170,7 +181,7 @@ def _replaced(parsed: argparse.Namespace) -> int:
 
 
 def _known(journal: Journal, site: Site) -> tuple[r.Entered, ...]:
-    found = r.results(journal.shop_events(), practice=site.practice)
+    found = r.results(journal.shop_events(*r.FACTS), practice=site.practice)
     if not found:
         raise Failed("No result has been entered yet. 'kiosk lab import FILE' enters them.")
     return found
@@ -224,8 +235,10 @@ def _trace(parsed: argparse.Namespace) -> int:
         known = _known(journal, site)
         shop = shop_of(folder, site, journal)
         result = _chosen(parsed.result, known, who)
-        walked = walks(journal, shop.plan_of)
-        events = journal.shop_events()
+        with closing(shop.ledger()) as ledger:
+            ledger.catch_up(_reading)
+            walked = walks_before(result, ledger, journal.events, shop.plan_of, site)
+        events = journal.shop_events(PartReplaced)
     try:
         found = trace(result, known, who, walked, events, site)
     except NoSuchLimit as error:
@@ -243,6 +256,11 @@ def _trace(parsed: argparse.Namespace) -> int:
         print(*_suspected(place, one, zone), sep="\n")
     print(found.statement)
     return 0
+
+
+def _reading(done: int, of: int) -> None:
+    if of > _MANY_ROWS:
+        print(f"Reading the journal: {done:,} of {of:,} rows", file=sys.stderr, flush=True)
 
 
 def _suspected(place: int, one: Suspect, zone: ZoneInfo) -> list[str]:

@@ -40,6 +40,15 @@ def data() -> tuple[Path, Site]:
     return demo_folder(), demo_site()
 
 
+def person_id(site: Site, given: str) -> str:
+    """Return the id of somebody on the list. The journal holds ids and no names. Raises Failed."""
+    known = {one.id: one.name for one in site.people}
+    if given not in known:
+        there = ", ".join(f"{one} ({name})" for one, name in known.items())
+        raise Failed(f"--by is '{given}', which is no id in the site file. There are: {there}.")
+    return given
+
+
 def journal() -> Journal:
     """Open the journal that is there. Raises Failed when nothing was walked yet."""
     folder, _ = data()

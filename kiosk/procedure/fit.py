@@ -67,7 +67,7 @@ def fit(
     return Plan(
         procedure=procedure.id,
         version=procedure.version,
-        digest=_digest(procedure, steps),
+        digest=digest_of(procedure.id, procedure.version, steps),
         title=procedure.title,
         machine=machine.id,
         machine_name=machine.name,
@@ -84,9 +84,9 @@ def fit(
     )
 
 
-def _digest(procedure: Procedure, steps: tuple[Step, ...]) -> str:
+def digest_of(procedure: str, version: int, steps: tuple[Step, ...]) -> str:
     """Hash all that is walked; where it stands in the file is no part of it."""
-    text = repr((procedure.id, procedure.version, [replace(step, line=0) for step in steps]))
+    text = repr((procedure, version, [replace(step, line=0) for step in steps]))
     return hashlib.sha256(text.encode()).hexdigest()
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import random
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date, datetime, time, timedelta
 from decimal import Decimal
@@ -17,7 +17,7 @@ from kiosk.journal.shop_facts import PartReplaced, ShopEvent, ShopFact, SignedOf
 from kiosk.journal.store import FILE, Journal
 from kiosk.procedure.model import Standing
 from kiosk.procedure.plan import Plan
-from kiosk.procedure.site import Person, Site
+from kiosk.procedure.site import Person, Role, Site
 from kiosk.rehearsal.counts import Soil, samples
 from kiosk.rehearsal.habits import (
     CAREFUL,
@@ -45,8 +45,15 @@ from kiosk.session import Session
 
 _REPORT_AFTER = 3
 """Days from sample to the laboratory's report."""
+_CREW = 2
+"""Machines that are worked one after the other. More are worked at the same time, each pair as by a
+kiosk switched on for it: one kiosk could not walk them all in a night."""
 _CHANCES = {"strip": 0.03, "mix": 0.03, "replaced": 0.02, "late": 0.03}
 """Chance in a session of a mishap that is put right, and of a late breakdown."""
+
+
+Progress = Callable[[int, int], None]
+"""Told how many days were invented, and of how many."""
 
 
 class NotInvented(Exception):
@@ -79,10 +86,11 @@ class InventedJournal(Journal):
         super().__init__(folder)
         self._waiting: list[Event] = []
 
-    def append(self, session: str, events: Sequence[Event]) -> None:
+    def append(self, session: str, events: Sequence[Event], after: int | None = None) -> int:
         """Keep events of the session that is being walked; `write` writes them."""
-        del session
+        del session, after
         self._waiting += events
+        return 0
 
     def write(self, session: str) -> None:
         """Write the session that was walked, in one transaction. Raises JournalFailed."""
@@ -113,9 +121,13 @@ class History:
         self.made = Invented()
         self.journal, self._site, self._plans, self._heads = journal, site, plans, heads
         self._plants = plants
+        supervisors = [one.id for one in site.people if one.role is Role.SUPERVISOR]
+        self._signs = next(iter(supervisors), site.people[0].id)
         # For a story, not for secrets.
         self._chance = random.Random(seed)  # noqa: S311
         self._clock = InventedClock()
+        names = list(plans)
+        self._crews = [names[n : n + _CREW] for n in range(0, len(names), _CREW)]
         self._soil = {machine: Soil() for machine in plans}
         self._apart = dict.fromkeys(plans, True)
         self._reports: list[tuple[int, Sample]] = []
@@ -130,10 +142,12 @@ class History:
             for person, habit in zip(site.people, habits, strict=False)
         ]
 
-    def run(self, first: date, days: int) -> Invented:
+    def run(self, first: date, days: int, progress: Progress | None = None) -> Invented:
         """Invent days from a first one on. Raises JournalFailed, worker.Stuck."""
         for day in range(days):
             self._day(first, day)
+            if progress is not None:
+                progress(day + 1, days)
         last = first + timedelta(days=days - 1)
         for _, sample in self._reports:
             self._enter(sample, closing(self._site, last))
@@ -147,19 +161,26 @@ class History:
         zone = ZoneInfo(self._site.time_zone)
         opens = datetime.combine(today, time.fromisoformat(self._site.opens), zone).timestamp()
         closes = closing(self._site, today)
-        self._clock.start_day(opens - self._chance.uniform(130, 150) * 60)
-        for machine in self._plans:
-            if self._apart[machine]:
-                self._walk(machine, day, assembles=True)
+        for crew in self._crews:
+            self._clock.start_day(opens - self._chance.uniform(130, 150) * 60)
+            for machine in crew:
+                if self._apart[machine]:
+                    self._walk(machine, day, assembles=True)
         self._clock.leap_to(opens + 4 * 3600)
         self._due_reports(day)
         self._replace_worn(day, today)
         if day in sample_days(day + 1):
             self._sample(day, today)
-        self._clock.leap_to(closes - self._chance.uniform(-5, 10) * 60)
+        for place, crew in enumerate(self._crews):
+            if place:
+                self._clock.start_day(closes - 3600)
+            self._clock.leap_to(closes - self._chance.uniform(-5, 10) * 60)
+            self._close(crew, day)
+
+    def _close(self, crew: Sequence[str], day: int) -> None:
         if self._chance.random() < _CHANCES["late"]:
             self._clock.leap(self._chance.uniform(2.0, 3.0) * 3600)
-        for machine in self._plans:
+        for machine in crew:
             if self._planted(Clue.MISSED_CLOSE, machine, day + 1) is None:
                 self._walk(machine, day, assembles=False)
             else:
@@ -193,7 +214,7 @@ class History:
             else:
                 soil.add(plant.cause)
         if not assembles and self._chance.random() < 0.8:
-            self._tell(SignedOff(session, self._crew[0][0].id, ""))
+            self._tell(SignedOff(session, self._signs, ""))
 
     def _mishaps(
         self, plan: Plan, machine: str, day: int, *, assembles: bool

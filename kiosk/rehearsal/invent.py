@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import random
+import tomllib
 from collections.abc import Mapping
 from contextlib import closing
 from datetime import date
@@ -13,14 +14,20 @@ from kiosk.procedure.load import Library
 from kiosk.procedure.model import Standing
 from kiosk.procedure.plan import Plan
 from kiosk.procedure.site import Site
-from kiosk.rehearsal.history import History, Invented, InventedJournal, NotInvented
+from kiosk.rehearsal.history import History, Invented, InventedJournal, NotInvented, Progress
 from kiosk.rehearsal.planting import plants_for
 from kiosk.review.results import heads_of
 from kiosk.shop import Shop
 
 
 def invent(
-    folder: Path, site: Site, library: Library, first: date, days: int, seed: int
+    folder: Path,
+    site: Site,
+    library: Library,
+    first: date,
+    days: int,
+    seed: int,
+    progress: Progress | None = None,
 ) -> Invented:
     """Invent `days` days from a first one on; the same seed gives the same events.
 
@@ -32,7 +39,22 @@ def invent(
         # For a story, not for secrets.
         plants = plants_for(site, days, random.Random(seed))  # noqa: S311
         history = History(journal, site, plans_of(shop), heads_of(site, library), seed, plants)
-        return history.run(first, days)
+        return history.run(first, days, progress)
+
+
+def many_machines(site_file: str, machines: int) -> str:
+    """Return the text of an invented shop's site file with machines added up to a number.
+
+    The added ones are of the first ones' kinds in turn, with a number behind id and name.
+    """
+    known = tomllib.loads(site_file)["machines"]
+    added = [
+        f'[[machines]]\nid = "{like["id"]}-{nth}"\nname = "{like["name"]} {nth}"\n'
+        f'kind = "{like["kind"]}"\n'
+        for n in range(len(known), machines)
+        for like, nth in ((known[n % len(known)], n // len(known) + 1),)
+    ]
+    return "\n".join([site_file, *added])
 
 
 def plans_of(shop: Shop) -> Mapping[str, tuple[Plan, Plan]]:

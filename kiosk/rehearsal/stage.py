@@ -10,6 +10,7 @@ from kiosk.listening.models import Missing, open_ear
 from kiosk.procedure.site import Person
 from kiosk.rehearsal.rehearse import By, Print, Rehearsal
 from kiosk.rehearsal.worker import Stuck
+from kiosk.session import Session
 from kiosk.shop import Shop
 from kiosk.speaking.prompt_cache import PromptCache
 from kiosk.speaking.renderer import Renderer
@@ -27,7 +28,8 @@ def rehearse(shop: Shop, machine: str, procedure: str, worker: Person, by: By, s
         ear = found
     renderer = Renderer()
     try:
-        session = shop.fresh(machine, procedure)
+        # A simulated worker is on nobody's list and has no PIN.
+        session = Session.fresh(shop.fresh(machine, procedure).plan, shop.journal, shop.clock)
         cache = PromptCache(shop.folder / "prompts", renderer)
         clock = cast(LeapingClock, shop.clock)
         rehearsal = Rehearsal(session, shop.site, clock, cache, ear, show)

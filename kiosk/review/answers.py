@@ -20,8 +20,11 @@ _KINDS: dict[type, Asked] = {
 }
 
 
-def part_of(event: e.Event, after_s: float | None) -> Part | None:
-    """Return an event as a part of an answer; None when it answers nothing."""
+def part_of(event: e.Event, after_s: float | None, seq: int = 0) -> Part | None:
+    """Return an event as a part of an answer; None when it answers nothing.
+
+    `seq` is its row in the journal.
+    """
     by = event.by
     value = unit = limit = ""
     clear: bool | None = None
@@ -55,21 +58,25 @@ def part_of(event: e.Event, after_s: float | None) -> Part | None:
     return Part(
         said=said, at_utc=event.at.utc, after_s=after_s, channel=by.channel, heard=by.heard,
         ear=by.ear, confidence=by.confidence, value=value, unit=unit, limit=limit, clear=clear,
+        seq=seq,
     )  # fmt: skip
 
 
-def part_seen(step: Step | None, fact: e.StepConfirmed, at_utc: float) -> PartSeen | None:
+def part_seen(
+    step: Step | None, fact: e.StepConfirmed, at_utc: float, seq: int = 0
+) -> PartSeen | None:
     """Return which part of the machine a confirmation accepted; None when the step has none."""
     match None if step is None else step.task:
         case Count(part=part, name=name, expected=expected):
             return PartSeen(
                 at_utc=at_utc, step=fact.step, part=part, name=name, counted=_whole(fact.answer),
-                expected=expected,
+                expected=expected, seq=seq,
             )  # fmt: skip
         case Inspect(part=part, name=name):
             return PartSeen(
-                at_utc=at_utc, step=fact.step, part=part, name=name, finding=fact.answer
-            )
+                at_utc=at_utc, step=fact.step, part=part, name=name, finding=fact.answer,
+                seq=seq,
+            )  # fmt: skip
         case _:
             return None
 

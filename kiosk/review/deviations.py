@@ -12,10 +12,11 @@ from kiosk.languages.words import Words
 from kiosk.procedure.model import Text
 from kiosk.procedure.review_rules import DeviationRule, DeviationRules, Finds
 from kiosk.procedure.site import Site
+from kiosk.review.earlier import Earlier, earlier
 from kiosk.review.finding import Case, Facts, Finder, Found
 from kiosk.review.of_sessions import OF_SESSIONS
 from kiosk.review.of_steps import OF_STEPS
-from kiosk.review.record import SessionRecord, in_zone
+from kiosk.review.record import Brief, SessionRecord, in_zone
 from kiosk.review.schedule import Duty, Kept, Stand
 from kiosk.trade.code_dates import site_zone
 
@@ -55,16 +56,25 @@ class Deviation:
     """POSIX seconds."""
     facts: Facts
     """What fills the sentence: words, texts by language, numbers with their unit."""
+    seq: int = 0
+    """Row of the journal that it stands on; 0 where it was made without, or none was written."""
 
 
 def deviations(
-    record: SessionRecord, history: Iterable[SessionRecord], rules: DeviationRules, now_utc: float
+    record: SessionRecord, history: Iterable[Brief], rules: DeviationRules, now_utc: float
 ) -> tuple[Deviation, ...]:
     """Return all deviations of one session.
 
     `history` holds the site's sessions in any order; this one may be among them.
     """
-    case = Case(record, tuple(history), now_utc)
+    return judged(record, earlier(record, history), rules, now_utc)
+
+
+def judged(
+    record: SessionRecord, before: Earlier, rules: DeviationRules, now_utc: float
+) -> tuple[Deviation, ...]:
+    """Return all deviations of one session, from what was before it."""
+    case = Case(record, before, now_utc)
     return in_order(
         _deviation(rule, found, record.machine, record.procedure, record.session)
         for rule in rules.rules

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from decimal import Decimal
 from typing import Final
 
 from kiosk.engine.prompt import Number
 from kiosk.procedure.model import Text
+from kiosk.review.earlier import Earlier
 from kiosk.review.record import SessionRecord
 
 Facts = Mapping[str, str | Text | Number]
@@ -32,10 +33,10 @@ class Found:
 
 @dataclass(frozen=True, slots=True)
 class Case:
-    """A session's record with the other sessions, in any order, and the present moment."""
+    """A session's record with what was before it, and the present moment."""
 
     record: SessionRecord
-    history: Sequence[SessionRecord]
+    earlier: Earlier
     now_utc: float
     """POSIX seconds."""
 

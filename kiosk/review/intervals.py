@@ -39,16 +39,27 @@ def spaced(
                 mine = [
                     r for r in records if r.machine == machine.id and r.practice == site.practice
                 ]
-                found.append(_next(one, machine, mine, zone, now_utc))
+                done = max((at for record in mine for at in _done(one, record)), default=None)
+                first = min((record.begun_utc for record in mine), default=None)
+                found.append(next_due(one, machine, done, first, zone, now_utc))
     return tuple(sorted(found, key=lambda kept: in_order(kept.due)))
 
 
-def _next(
-    one: Interval, machine: Machine, mine: Sequence[SessionRecord], zone: ZoneInfo, now_utc: float
+def next_due(
+    one: Interval,
+    machine: Machine,
+    done_utc: float | None,
+    first_utc: float | None,
+    zone: ZoneInfo,
+    now_utc: float,
 ) -> Kept:
-    done = [at for record in mine for at in _done(one, record)]
-    begun = [record.begun_utc for record in mine]
-    since = day_of(max(done) if done else min(begun) if begun else now_utc, zone)
+    """Return the next due of an interval on one machine.
+
+    `done_utc` is when it was last done, `first_utc` when the machine's first session began; None
+    where there is no such time.
+    """
+    known = (at for at in (done_utc, first_utc) if at is not None)
+    since = day_of(next(known, now_utc), zone)
     duty = Duty.PART if one.part is not None else Duty.INTERVAL
     return _by_day(
         f"{one.id}", duty, machine.id, one.title, since + timedelta(days=one.days),

@@ -3,11 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from statistics import median
 from types import MappingProxyType
 from typing import Final
 
-from kiosk.engine.commands import Channel
 from kiosk.engine.prompt import Number
 from kiosk.procedure.review_rules import Finds
 from kiosk.review.finding import (
@@ -19,7 +17,7 @@ from kiosk.review.finding import (
     in_step,
     time_of,
 )
-from kiosk.review.record import Became, Ended, SessionRecord
+from kiosk.review.record import Became, Ended
 
 _DAY_S = 86_400
 
@@ -72,24 +70,14 @@ def _no_way_in(case: Case, _: Parameters) -> Iterator[Found]:
 
 def _length(*, longer: bool) -> Finder:
     def find(case: Case, numbers: Parameters) -> Iterator[Found]:
-        record = case.record
-        earlier = {
-            one.session: one.length_s
-            for one in case.history
-            if one.session != record.session
-            and (one.machine, one.procedure) == (record.machine, record.procedure)
-            and one.practice == record.practice
-            and one.ended is Ended.COMPLETE
-            and one.begun_utc < record.begun_utc
-        }
-        enough = earlier and len(earlier) >= numbers["least_sessions"]
-        if record.ended is not Ended.COMPLETE or not enough:
+        record, usual, of = case.record, case.earlier.usual_s, case.earlier.usual_of
+        enough = usual is not None and of >= numbers["least_sessions"]
+        if usual is None or not enough or record.ended is not Ended.COMPLETE:
             return
-        usual = median(earlier.values())
         bound = float(numbers["ratio"]) * usual
         if record.length_s > bound if longer else record.length_s < bound:
             facts = {"time": time_of(record.length_s), "usual": time_of(usual)}
-            yield Found("", record.last_utc, {**facts, "number": Number(str(len(earlier)))})
+            yield Found("", record.last_utc, {**facts, "number": Number(str(of))})
 
     return find
 
@@ -111,18 +99,12 @@ def _back_step(case: Case, _: Parameters) -> Iterator[Found]:
 def _touch_only(case: Case, numbers: Parameters) -> Iterator[Found]:
     record = case.record
     steps = len(record.confirmed())
-    if steps < numbers["least_steps"] or _spoken(record):
+    if steps < numbers["least_steps"] or record.spoken:
         return
     since = record.begun_utc - float(numbers["ear_within_days"]) * _DAY_S
-    if any(
-        one.machine == record.machine and since <= one.begun_utc < record.begun_utc and _spoken(one)
-        for one in case.history
-    ):
+    spoken = case.earlier.spoken_utc
+    if spoken is not None and spoken >= since:
         yield Found("", record.last_utc, {"number": Number(str(steps))})
-
-
-def _spoken(record: SessionRecord) -> bool:
-    return any(p.channel is Channel.VOICE for stay in record.steps for p in stay.parts)
 
 
 def _text_unknown(case: Case, _: Parameters) -> Iterator[Found]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
+from typing import Protocol
 from zoneinfo import ZoneInfo
 
 from kiosk.engine.commands import Channel
@@ -94,6 +95,8 @@ class Part:
     """The limit with its source, as journaled."""
     clear: bool | None = None
     """The answer about a pass."""
+    seq: int = 0
+    """Row of the journal, here and below; 0 where the record was made without."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -136,6 +139,8 @@ class StepRecord:
     text is not here."""
     corrective: Text | None = None
     """What the procedure asks for when a number is off or the passes ran out."""
+    entered_seq: int = 0
+    left_seq: int = 0
 
     @property
     def kept_limit(self) -> bool | None:
@@ -165,6 +170,7 @@ class Break:
     """True when the computer itself was started anew."""
     dark_s: float = 0.0
     """Seconds by the wall clock between the last event before a restart and the restart."""
+    seq: int = 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -180,6 +186,7 @@ class ProblemRecord:
     name: Text
     """The last reason in words, its id when the text is not here; empty when none was named."""
     became: Became
+    seq: int = 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -190,6 +197,7 @@ class Change:
     step: str
     before: str
     after: str
+    seq: int = 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -199,6 +207,7 @@ class BackStep:
     at_utc: float
     step: str
     to: str
+    seq: int = 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -213,6 +222,7 @@ class PartSeen:
     expected: int | None = None
     finding: str = ""
     """`good`, `replaced` or `none left`; empty for a count."""
+    seq: int = 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -224,6 +234,7 @@ class Worked:
     calculator: str
     answers: str
     finding: str
+    seq: int = 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -258,6 +269,8 @@ class SessionRecord:
     back_steps: tuple[BackStep, ...] = ()
     parts: tuple[PartSeen, ...] = ()
     worked_out: tuple[Worked, ...] = ()
+    first_seq: int = 0
+    last_seq: int = 0
 
     @property
     def length_s(self) -> float:
@@ -269,9 +282,37 @@ class SessionRecord:
         """True when the session was completed or aborted."""
         return self.ended is not Ended.OPEN
 
+    @property
+    def spoken(self) -> bool:
+        """True when something was answered by voice."""
+        return any(p.channel is Channel.VOICE for stay in self.steps for p in stay.parts)
+
     def confirmed(self) -> tuple[StepRecord, ...]:
         """Return the stays that ended with a confirmation, in order."""
         return tuple(one for one in self.steps if one.left is Left.CONFIRMED)
+
+
+class Brief(Protocol):
+    """What is asked of other sessions than the one that is looked at."""
+
+    @property
+    def session(self) -> str: ...
+    @property
+    def procedure(self) -> str: ...
+    @property
+    def machine(self) -> str: ...
+    @property
+    def practice(self) -> bool: ...
+    @property
+    def begun_utc(self) -> float: ...
+    @property
+    def last_utc(self) -> float: ...
+    @property
+    def length_s(self) -> float: ...
+    @property
+    def ended(self) -> Ended: ...
+    @property
+    def spoken(self) -> bool: ...
 
 
 def in_zone(at_utc: float, zone: ZoneInfo) -> datetime:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
+from itertools import chain, repeat
 
 from kiosk.engine import events as e
 from kiosk.engine.commands import Channel, Instant
@@ -17,8 +18,10 @@ from kiosk.review.record import Asked, Became, Ended, Left
 _AT_LEAST = re.compile(r"at least ([0-9.]+) s")
 
 
-def record_of(session: str, events: Sequence[e.Event], plan: Plan | None) -> r.SessionRecord:
-    """Return the record of one session, from its events in order.
+def record_of(
+    session: str, events: Sequence[e.Event], plan: Plan | None, seqs: Sequence[int] = ()
+) -> r.SessionRecord:
+    """Return the record of one session, from its events in order and the numbers of their rows.
 
     `plan` is what the session walked; None, or a plan with another digest, when its text is not
     here any more: then what only the text says is left out. Raises UnknownEvent when the events
@@ -26,7 +29,7 @@ def record_of(session: str, events: Sequence[e.Event], plan: Plan | None) -> r.S
     """
     for event in events:
         if isinstance(event.fact, e.SessionStarted):
-            return _Reading(session, event, plan).read(events)
+            return _Reading(session, event, plan).read(events, seqs)
     raise UnknownEvent(f"the session {session} has no beginning in the journal")
 
 
@@ -43,6 +46,7 @@ class _Stay:
     """When the question that is open was first asked."""
     clock: Instant
     """When the clock of a wait began: at the first of entries that follow each other."""
+    seq: int
     again: int = 0
     parts: list[r.Part] = field(default_factory=list)
 
@@ -61,6 +65,7 @@ class _Reading:
         self.step = ""
         self.clock: Instant | None = None
         self.now = self.before = begun.at
+        self.seq = 0
         self.held = False
         self.ended, self.unsafe = Ended.OPEN, tuple[str, ...]()
         self.stay: _Stay | None = None
@@ -73,9 +78,9 @@ class _Reading:
         self.parts: list[r.PartSeen] = []
         self.worked: list[r.Worked] = []
 
-    def read(self, events: Sequence[e.Event]) -> r.SessionRecord:
+    def read(self, events: Sequence[e.Event], seqs: Sequence[int]) -> r.SessionRecord:
         """Read all events and return the record."""
-        for event in events:
+        for event, self.seq in zip(events, chain(seqs, repeat(0)), strict=False):
             if event.at != self.now:
                 self.before, self.now = self.now, event.at
             self._event(event)
@@ -102,6 +107,8 @@ class _Reading:
             back_steps=tuple(self.back_steps),
             parts=tuple(self.parts),
             worked_out=tuple(self.worked),
+            first_seq=seqs[0] if seqs else 0,
+            last_seq=self.seq,
         )
 
     def _event(self, event: e.Event) -> None:
@@ -114,7 +121,7 @@ class _Reading:
             case e.ConditionsLapsed(conditions=lapsed):
                 self.lapsed = lapsed
             case e.WentBack(step=step, to=to):
-                self.back_steps.append(r.BackStep(at_utc=at.utc, step=step, to=to))
+                self.back_steps.append(r.BackStep(at_utc=at.utc, step=step, to=to, seq=self.seq))
                 self._leave(Left.BACK, at)
             case e.SessionHeld(because=because):
                 self._hold(event, because)
@@ -132,7 +139,7 @@ class _Reading:
                 self.worked.append(
                     r.Worked(
                         at_utc=at.utc, step=self.step, calculator=calculator, answers=answers,
-                        finding=finding,
+                        finding=finding, seq=self.seq,
                     )
                 )  # fmt: skip
             case e.SessionAborted(unsafe=unsafe, out_of_service=out):
@@ -152,7 +159,7 @@ class _Reading:
         same = step == self.step and self.clock is not None and self.clock.boot == at.boot
         self.clock = self.clock if same and self.clock is not None else at
         self.step = step
-        self.stay = _Stay(step, goal, self.worker, self.language, at, at, self.clock)
+        self.stay = _Stay(step, goal, self.worker, self.language, at, at, self.clock, self.seq)
 
     def _leave(self, left: Left, at: Instant, confirmed: e.StepConfirmed | None = None) -> None:
         stay, self.stay = self.stay, None
@@ -184,6 +191,8 @@ class _Reading:
                 parts=tuple(stay.parts),
                 about={"en": stay.step} if step is None else about(step),
                 corrective=None if step is None else step.corrective,
+                entered_seq=stay.seq,
+                left_seq=self.seq,
             )
         )
 
@@ -202,13 +211,13 @@ class _Reading:
     def _answer(self, event: e.Event) -> None:
         if self.stay is None:
             return
-        part = part_of(event, _seconds(self.stay.asked, event.at))
+        part = part_of(event, _seconds(self.stay.asked, event.at), self.seq)
         if part is None:
             return
         self.stay.parts.append(part)
         self.stay.asked = event.at
         if isinstance(event.fact, e.StepConfirmed):
-            seen = part_seen(self._step(event.fact.step), event.fact, event.at.utc)
+            seen = part_seen(self._step(event.fact.step), event.fact, event.at.utc, self.seq)
             self.parts += [] if seen is None else [seen]
             self._leave(Left.CONFIRMED, event.at, event.fact)
 
@@ -225,6 +234,7 @@ class _Reading:
                 lapsed=self.lapsed, restarted=restarted,
                 power_cut=at.boot != self.before.boot,
                 dark_s=max(0.0, at.utc - self.before.utc) if restarted else 0.0,
+                seq=self.seq,
             )
         )  # fmt: skip
         self.lapsed = ()
@@ -233,7 +243,7 @@ class _Reading:
             self.problems.append(
                 r.ProblemRecord(
                     at_utc=at.utc, until_utc=None, step=self.step, worker=self.worker, reasons=(),
-                    name={}, became=Became.OPEN,
+                    name={}, became=Became.OPEN, seq=self.seq,
                 )
             )  # fmt: skip
         self.held = True
@@ -256,7 +266,7 @@ class _Reading:
 
     def _hand_over(self, worker: str, language: str, at: Instant) -> None:
         self.changes.append(
-            r.Change(at_utc=at.utc, step=self.step, before=self.worker, after=worker)
+            r.Change(at_utc=at.utc, step=self.step, before=self.worker, after=worker, seq=self.seq)
         )
         self._leave(Left.HANDED_OVER, at)
         self.worker, self.language = worker, language

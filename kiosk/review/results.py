@@ -136,6 +136,10 @@ def entry(sample: Sample, by: str, *, practice: bool, result: str = "") -> Resul
     )  # fmt: skip
 
 
+FACTS = (ResultEntered, ResultStruck)
+"""What `results` reads of the shop's facts."""
+
+
 def results(events: Iterable[ShopEvent], *, practice: bool) -> tuple[Entered, ...]:
     """Return the results in force, by day of sample, those of practice or those of real work.
 

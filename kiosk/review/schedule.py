@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
@@ -12,7 +13,7 @@ from kiosk.procedure.load import Library
 from kiosk.procedure.model import Procedure, Standing, Text
 from kiosk.procedure.review_rules import Schedule, Window
 from kiosk.procedure.site import Machine, Site
-from kiosk.review.record import Ended, SessionRecord
+from kiosk.review.record import Brief, Ended
 from kiosk.trade.code_dates import instants, site_zone
 
 
@@ -115,13 +116,15 @@ def daily(
     """Return the openings and closes due on the business days from `first` through `last`.
 
     A machine kind's closes are the procedures that begin in service and leave it out of service;
-    its openings are those that put it into service. Raises BadTime.
+    its openings are those that put it into service. On a closed day nothing is due. Raises BadTime.
     """
     found: list[Due] = []
     for machine in site.machines:
         mine = [p for p in library.procedures.values() if p.machine_kind == machine.kind]
         for n in range((last - first).days + 1):
-            found += _of_day(site, schedule, machine, mine, first + timedelta(days=n))
+            day = first + timedelta(days=n)
+            if not site.closed(day):
+                found += _of_day(site, schedule, machine, mine, day)
     return tuple(sorted(found, key=in_order))
 
 
@@ -165,17 +168,18 @@ def _due(
 
 
 def kept(
-    dues: Iterable[Due], records: Iterable[SessionRecord], now_utc: float, *, practice: bool
+    dues: Iterable[Due], records: Iterable[Brief], now_utc: float, *, practice: bool
 ) -> tuple[Kept, ...]:
     """Match daily dues with sessions, by the moment at which each session began.
 
     A session counts for the last due of its machine and procedure whose claim had begun. `practice`
     says which sessions are looked at: those of an invented shop, or real ones.
     """
-    mine = sorted(
-        (one for one in records if one.practice == practice),
-        key=lambda one: (one.begun_utc, one.session),
-    )
+    by_machine: dict[str, list[Brief]] = {}
+    for one in sorted(records, key=lambda one: (one.begun_utc, one.session)):
+        if one.practice == practice:
+            by_machine.setdefault(one.machine, []).append(one)
+    walks = {machine: _Walks(mine) for machine, mine in by_machine.items()}
     found: list[Kept] = []
     groups: dict[tuple[str, tuple[str, ...]], list[Due]] = {}
     for due in dues:
@@ -184,18 +188,30 @@ def kept(
         group.sort(key=in_order)
         ends = [one.claim_utc for one in group[1:]] + [float("inf")]
         for due, end in zip(group, ends, strict=True):
-            found.append(_kept(due, end, mine, now_utc))
+            found.append(_kept(due, end, walks.get(due.machine, _Walks([])), now_utc))
     return tuple(sorted(found, key=lambda one: in_order(one.due)))
 
 
-def _kept(due: Due, end: float, records: Sequence[SessionRecord], now_utc: float) -> Kept:
-    claimed = [
-        one
-        for one in records
-        if one.machine == due.machine
-        and one.procedure in due.procedures
-        and due.claim_utc <= one.begun_utc < end
-    ]
+class _Walks:
+    """The sessions of one machine, in the order in which they began."""
+
+    def __init__(self, sessions: list[Brief]) -> None:
+        self._sessions = sessions
+        self._begun = [one.begun_utc for one in sessions]
+
+    def begun(self, from_utc: float, until_utc: float) -> list[Brief]:
+        """Return those begun from a moment on and before another."""
+        first, end = bisect_left(self._begun, from_utc), bisect_left(self._begun, until_utc)
+        return self._sessions[first:end]
+
+    def last(self, until_utc: float) -> Brief | None:
+        """Return the last that had begun at a moment; None when there was none."""
+        count = bisect_right(self._begun, until_utc)
+        return self._sessions[count - 1] if count else None
+
+
+def _kept(due: Due, end: float, walks: _Walks, now_utc: float) -> Kept:
+    claimed = [one for one in walks.begun(due.claim_utc, end) if one.procedure in due.procedures]
     done = next((one for one in claimed if one.ended is Ended.COMPLETE), None)
     if done is not None:
         stand = Stand.DONE
@@ -207,7 +223,7 @@ def _kept(due: Due, end: float, records: Sequence[SessionRecord], now_utc: float
     if now_utc < due.from_utc and not claimed:
         return Kept(due=due, stand=Stand.NOT_YET)
     last = claimed[-1] if claimed else None
-    if _out_of_service(due, records, now_utc):
+    if _out_of_service(due, walks, now_utc):
         stand = Stand.OUT_OF_SERVICE
     elif now_utc <= due.until_utc:
         stand = Stand.DUE
@@ -217,8 +233,8 @@ def _kept(due: Due, end: float, records: Sequence[SessionRecord], now_utc: float
     return Kept(due=due, stand=stand, session="" if last is None else last.session, at_utc=at_utc)
 
 
-def _out_of_service(due: Due, records: Sequence[SessionRecord], now_utc: float) -> bool:
+def _out_of_service(due: Due, walks: _Walks, now_utc: float) -> bool:
     """True when the machine's last session before the end of the due's time took it out."""
     before = min(due.until_utc, now_utc)
-    past = [one for one in records if one.machine == due.machine and one.begun_utc <= before]
-    return bool(past) and past[-1].ended is Ended.OUT_OF_SERVICE and past[-1].last_utc <= before
+    last = walks.last(before)
+    return last is not None and last.ended is Ended.OUT_OF_SERVICE and last.last_utc <= before

@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from decimal import Decimal, InvalidOperation
 
 from kiosk.engine import events as e
 from kiosk.engine.commands import Channel
-from kiosk.journal.store import Journal
 from kiosk.procedure.model import Standing
 from kiosk.procedure.plan import Plan
 from kiosk.review.clues import CLUES, Clue
@@ -60,15 +59,6 @@ def walked(session: str, events: Sequence[e.Event], plan: Plan | None) -> Walked
         if isinstance(x.fact, e.StepConfirmed) and x.fact.establishes
     )
     return Walked(record, Standing(started.leaves), established)
-
-
-def walks(journal: Journal, plan_of: Callable[[str], Plan | None]) -> list[Walked]:
-    """Return every session of a journal for tracing, oldest first. Raises UnknownEvent.
-
-    `plan_of` tells the plan that a session walked, or None when its text is not here any more:
-    then which part was worn cannot be told.
-    """
-    return [walked(one, journal.events(one), plan_of(one)) for one in journal.sessions()]
 
 
 def signs(

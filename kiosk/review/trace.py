@@ -192,7 +192,8 @@ def _missed_nights(here: Sequence[Walked], site: Site, until: float) -> Iterator
         if closing(site, day) < one.record.last_utc:
             day += timedelta(days=1)
         while (night := closing(site, day)) < until and night + _A_NIGHT_S < following:
-            yield night
+            if not site.closed(day):
+                yield night
             day += timedelta(days=1)
 
 

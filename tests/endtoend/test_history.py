@@ -19,6 +19,7 @@ from kiosk.engine.events import SessionCompleted, SessionStarted
 from kiosk.engine.machine import standing
 from kiosk.journal.store import FILE, Journal
 from kiosk.procedure.model import Standing
+from kiosk.procedure.site import load_site
 from kiosk.proof.proven import require_proof
 from kiosk.rehearsal.habits import EAR
 from kiosk.rehearsal.history import History, InventedJournal, NotInvented
@@ -82,7 +83,7 @@ def test_every_invented_session_is_whole_practice_and_sound(tmp_path, capsys):
             assert events[-1].fact == SessionCompleted()
             assert {one.by.ear for one in events} <= {"", EAR}
         for machine in site().machines:
-            facts = [fact for _, _, fact in journal.facts_of_machine(machine.id)]
+            facts = [fact for _, _, fact in journal.facts_of_machine(machine.id, practice=True)]
             assert standing(facts) is Standing.DRYING
     assert kiosk("log", "audit") == 0
     assert capsys.readouterr().out.count("no rule broken") == 32
@@ -113,6 +114,43 @@ def test_no_history_is_invented_for_real_work(tmp_path):
         pytest.raises(NotInvented, match="practice = true"),
     ):
         History(journal, real, plans(), heads_of(site(), library()), 1, [])
+
+
+def test_more_machines_are_worked_at_the_same_time_in_a_shop_of_their_own(home, capsys):
+    folder = home / "three"
+    assert kiosk("invent", "--days", "2", "--machines", "3", "--into", str(folder)) == 0
+    assert "12 sessions" in capsys.readouterr().out
+    made = load_site(folder / "site.toml")
+    assert [one.id for one in made.machines] == ["patio", "counter", "patio-2"]
+    assert made.practice
+    with closing(Journal(folder)) as journal:
+        assert journal.verify().whole
+        walks = [journal.events(name) for name in journal.sessions()]
+    first, third = (
+        [one[0].at.utc for one in walks if one[0].fact.machine == name]
+        for name in ("patio", "patio-2")
+    )
+    # Beside the first machine, not after the second.
+    assert len(first) == len(third) == 4
+    assert all(abs(x - y) < 3600 for x, y in zip(first, third, strict=True))
+    # Each clock runs on.
+    last: dict[str, float] = {}
+    for at in (one.at for events in walks for one in events):
+        assert at.mono >= last.get(at.boot, 0.0)
+        last[at.boot] = at.mono
+
+
+@pytest.mark.parametrize(
+    ("words", "said"),
+    [
+        (("--machines", "3"), "--into"),
+        (("--machines", "1", "--into", "x"), "give 2 to 8"),
+        (("--machines", "9", "--into", "x"), "give 2 to 8"),
+    ],
+)
+def test_a_number_of_machines_that_cannot_be_is_told(words, said):
+    with pytest.raises(Failed, match=said):
+        kiosk("invent", *words)
 
 
 @pytest.mark.parametrize("days", ["0", "-3", "5000"])
@@ -148,16 +186,16 @@ def test_results_are_entered_judged_traced_and_struck(tmp_path, capsys):
     file = tmp_path / "results.csv"
     row = "patio,left,2026-01-05,plain,total count,< 10,Lab\n"
     file.write_text("machine,barrel,day,product,analysis,amount,laboratory\n" + row)
-    assert kiosk("lab", "import", str(file), "--by", "ana") == 0
+    assert kiosk("lab", "import", str(file), "--by", "p3") == 0
     entered = capsys.readouterr().out.split()[0]
-    assert kiosk("lab", "import", str(file), "--by", "ana") == 0
+    assert kiosk("lab", "import", str(file), "--by", "p3") == 0
     assert "known already" in capsys.readouterr().out
-    assert kiosk("lab", "strike", entered, "--because", "typing", "--by", "ana") == 0
+    assert kiosk("lab", "strike", entered, "--because", "typing", "--by", "p3") == 0
     capsys.readouterr()
     kiosk("lab", "list")
     assert entered not in capsys.readouterr().out
     with pytest.raises(Failed, match="lab list"):
-        kiosk("lab", "strike", entered, "--because", "typing", "--by", "ana")
+        kiosk("lab", "strike", entered, "--because", "typing", "--by", "p3")
     assert kiosk("log", "verify") == 0
 
 
@@ -165,7 +203,7 @@ def test_what_is_wrong_on_the_command_line_is_told_with_its_mend(capsys):
     with pytest.raises(Failed, match="nothing was walked"):
         kiosk("lab", "list")
     good = ["--machine", "patio", "--barrel", "left", "--day", "2026-01-05", "--product", "plain",
-            "--analysis", "total count", "--laboratory", "Lab", "--by", "ana"]  # fmt: skip
+            "--analysis", "total count", "--laboratory", "Lab", "--by", "p3"]  # fmt: skip
     with pytest.raises(Failed, match=r"--amount: 'lots' is no result.*To mend"):
         kiosk("lab", "add", *good, "--amount", "lots")
     assert kiosk("lab", "add", *good, "--amount", "60000") == 0
@@ -173,9 +211,9 @@ def test_what_is_wrong_on_the_command_line_is_told_with_its_mend(capsys):
         kiosk("lab", "standing", "--authority", "nobody")
     with pytest.raises(Failed, match="no wearing part 'wheel'"):
         kiosk("lab", "replaced", "--machine", "patio", "--part", "wheel", "--day", "2026-01-05",
-              "--by", "ana")  # fmt: skip
+              "--by", "p3")  # fmt: skip
     assert kiosk("lab", "replaced", "--machine", "patio", "--part", "o-rings", "--day",
-                 "2026-01-05", "--by", "ana") == 0  # fmt: skip
+                 "2026-01-05", "--by", "p3") == 0  # fmt: skip
     capsys.readouterr()
     assert kiosk("lab", "trace", "--authority", "usda") == 0
     assert "0 sessions and" in capsys.readouterr().out

@@ -1,0 +1,105 @@
+"""What was due and what is due next, from the ledger."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+from typing import Any
+
+from kiosk.engine.commands import Finding
+from kiosk.procedure.load import Library
+from kiosk.procedure.review_rules import DeviationRules, Interval, Schedule
+from kiosk.procedure.site import Machine, Site
+from kiosk.review import ledger_rows as rows
+from kiosk.review.deviations import Deviation, in_order, schedule_deviations
+from kiosk.review.intervals import next_due
+from kiosk.review.ledger_file import LedgerFile
+from kiosk.review.record import Ended
+from kiosk.review.schedule import Due, Kept, daily, kept
+from kiosk.review.schedule import in_order as by_time
+from kiosk.trade.code_dates import day_of, site_zone
+
+
+@dataclass(frozen=True, slots=True)
+class DueBook:
+    """The schedule of a site, asked of the sessions in the ledger."""
+
+    file: LedgerFile
+    site: Site
+    library: Library
+    rules: DeviationRules
+    schedule: Schedule
+
+    def kept(self, first: date, last: date, now_utc: float, *, practice: bool) -> tuple[Kept, ...]:
+        """Return the openings and closes due on some business days, and what became of them.
+
+        Nothing was due before the first session of the site. Raises BadTime.
+        """
+        begun = self._one("select min(begun_utc) from session where practice = ?", practice)
+        if begun is None:
+            return ()
+        first = max(first, day_of(begun, site_zone(self.site.time_zone)) - timedelta(days=1))
+        dues = daily(self.site, self.library, self.schedule, first, self._after(last))
+        asked = {one.id for one in dues if one.day <= last and one.until_utc >= begun}
+        sessions = self._sessions(dues, practice=practice)
+        found = kept(dues, sessions, now_utc, practice=practice)
+        return tuple(one for one in found if one.due.id in asked)
+
+    def _after(self, last: date) -> date:
+        """Return the next business day: its sessions must not be taken for those of the last."""
+        following = last + timedelta(days=1)
+        while self.site.closed(following):
+            following += timedelta(days=1)
+        return following
+
+    def _sessions(self, dues: Sequence[Due], *, practice: bool) -> list[rows.Short]:
+        """Return the sessions that may count, and of each machine the last one before them."""
+        if not dues:
+            return []
+        since = min(one.claim_utc for one in dues)
+        columns = f"select {rows.SHORT} from session where practice = ?"  # noqa: S608
+        found = self.file.all(f"{columns} and begun_utc >= ?", [practice, since])
+        for machine in self.site.machines:
+            sql = f"{columns} and machine = ? and begun_utc < ? order by begun_utc desc limit 1"
+            found += self.file.all(sql, [practice, machine.id, since])
+        return [rows.short_of(row) for row in found]
+
+    def spaced(self, now_utc: float, *, practice: bool) -> tuple[Kept, ...]:
+        """Return what is due next of the schedule's intervals, on each machine."""
+        zone = site_zone(self.site.time_zone)
+        found = []
+        for one in self.schedule.intervals:
+            for machine in self.site.machines:
+                if machine.kind == one.machine_kind:
+                    sql = "select min(begun_utc) from session where machine = ? and practice = ?"
+                    first = self._one(sql, machine.id, practice)
+                    done = self._done(one, machine, practice=practice)
+                    found.append(next_due(one, machine, done, first, zone, now_utc))
+        return tuple(sorted(found, key=lambda kept: by_time(kept.due)))
+
+    def _done(self, one: Interval, machine: Machine, *, practice: bool) -> float | None:
+        """Return when an interval was last fulfilled on a machine."""
+        if one.procedure is not None:
+            sql = """
+                select max(last_utc) from session
+                where machine = ? and +practice = ? and procedure = ? and ended = ?
+            """
+            return self._one(sql, machine.id, practice, one.procedure, Ended.COMPLETE)
+        sql = """
+            select max(at_utc) from part
+            where machine = ? and practice = ? and part = ? and finding = ?
+        """
+        return self._one(sql, machine.id, practice, one.part, Finding.REPLACED)
+
+    def deviations(
+        self, first: date, last: date, now_utc: float, *, practice: bool
+    ) -> tuple[Deviation, ...]:
+        """Return what was not done in its time on some business days, and what is overdue now."""
+        found = self.kept(first, last, now_utc, practice=practice)
+        spaced = self.spaced(now_utc, practice=practice)
+        return in_order(schedule_deviations([*found, *spaced], self.rules, self.site))
+
+    def _one(self, sql: str, *args: Any) -> float | None:
+        found = self.file.one(sql, *args)
+        return None if found is None else found[0]
