@@ -8,6 +8,7 @@ from collections.abc import Callable
 
 from kiosk.listening.echo import EchoFilter, NoEchoFilter
 from kiosk.listening.hearing import MicrophoneHearing
+from kiosk.listening.in_use import Hearing
 from kiosk.listening.microphone import NoMicrophone, open_microphone
 from kiosk.listening.reference import Reference
 from kiosk.procedure import site
@@ -17,7 +18,6 @@ from kiosk.screens.stand_in import NoHearing
 from kiosk.shop import Shop
 from kiosk.speaking.announced import AnnouncedVoice
 from kiosk.speaking.voice import Voice, open_voice
-from kiosk.walk import Hearing
 
 
 def behind_key(
@@ -32,8 +32,16 @@ def behind_key(
     return opened_for(on_heard)
 
 
-def open_kiosk(shop: Shop, *, silent: bool = False, deaf: bool = False) -> int:
-    """Show the board until it is left; return the exit status. Opens no speaker when `silent`."""
+def open_kiosk(
+    shop: Shop, *, silent: bool = False, deaf: bool = False, review: bool = False
+) -> int:
+    """Show the board until it is left; return the exit status. Opens no speaker when `silent`.
+
+    `review` begins with the supervisor's review, over the board.
+    """
+    trouble = shop.mind_people()
+    if trouble:
+        print(f"Names and remarks cannot be kept: {trouble}", file=sys.stderr)
     opened: list[MicrophoneHearing] = []
     reference = Reference()
     echo = echo_filter(reference) if shop.site.hearing.cut_short else None
@@ -65,6 +73,7 @@ def open_kiosk(shop: Shop, *, silent: bool = False, deaf: bool = False) -> int:
         shop,
         None if silent else open_aloud,
         None if deaf else open_hearing,
+        review=review,
     )
     try:
         app.run()

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import ClassVar
+from typing import ClassVar, Final
 
 from textual import on
 from textual.app import App
@@ -12,19 +12,26 @@ from textual.message import Message
 from textual.worker import Worker, WorkerState
 
 from kiosk.journal.codec import UnknownEvent
+from kiosk.journal.store import JournalFailed
 from kiosk.languages.words import Words
 from kiosk.listening.ear import Heard
+from kiosk.listening.in_use import Hearing
 from kiosk.procedure.fault import FaultyFile
 from kiosk.screens.board import BoardScreen
 from kiosk.screens.choose import ChooseScreen
 from kiosk.screens.colours import DARK, themes, variables
+from kiosk.screens.pin_keypad import HiddenDigits
+from kiosk.screens.remark_screen import RemarkScreen
+from kiosk.screens.review_opening import open_review
 from kiosk.screens.stand_in import NoHearing
 from kiosk.screens.summary import SummaryScreen
 from kiosk.screens.target_screen import TargetScreen
 from kiosk.screens.walk_screen import WalkScreen
 from kiosk.shop import Shop, TakenUp
 from kiosk.speaking.voice import SilentVoice, Voice
-from kiosk.walk import Hearing
+
+_HOUR_S: Final = 3600.0
+"""How often it is looked whether something was kept long enough."""
 
 OpenVoice = Callable[[], Voice]
 OpenHearing = Callable[[Callable[[Heard], None], Callable[[], None]], Hearing]
@@ -49,9 +56,11 @@ class KioskApp(App[None]):
     class HeardSomething(Message):
         """The ear made something of an utterance."""
 
-        def __init__(self, heard: Heard) -> None:
+        def __init__(self, heard: Heard, at: float) -> None:
             super().__init__()
             self.heard = heard
+            self.at = at
+            """Monotonic seconds."""
 
     class NoticeChanged(Message):
         """The ear or the voice has another notice."""
@@ -61,12 +70,15 @@ class KioskApp(App[None]):
         shop: Shop,
         open_voice: OpenVoice | None = None,
         open_hearing: OpenHearing | None = None,
+        *,
+        review: bool = False,
     ) -> None:
-        """Serve a shop; without openers the kiosk is silent, or deaf."""
+        """Serve a shop; without openers the kiosk is silent, or deaf. `review` begins with it."""
         self.shop = shop
         super().__init__()
         say = self._words().say
         self._open_voice, self._open_hearing = open_voice, open_hearing
+        self._review = review
         self.voice: Voice = SilentVoice(say("voice-opening" if open_voice else "voice-none"))
         self.hearing: Hearing = NoHearing(say("ear-opening" if open_hearing else "ear-none"))
 
@@ -81,6 +93,9 @@ class KioskApp(App[None]):
             self.register_theme(theme)
         self.theme = "night"
         self.push_screen(BoardScreen(self.shop))
+        if self._review:
+            open_review(self, self._words())
+        self.set_interval(_HOUR_S, self.shop.mind_people)
         self.call_after_refresh(self._open)
 
     def _open(self) -> None:
@@ -122,7 +137,7 @@ class KioskApp(App[None]):
 
     def heard(self, heard: Heard) -> None:
         """Take what the ear made of an utterance. May be called from any thread."""
-        self.post_message(self.HeardSomething(heard))
+        self.post_message(self.HeardSomething(heard, self.shop.clock.now().mono))
 
     def notice_changed(self) -> None:
         """Show the notices of ear and voice again. May be called from any thread."""
@@ -132,7 +147,11 @@ class KioskApp(App[None]):
     def _on_heard(self, message: HeardSomething) -> None:
         walking = self._walking()
         if walking is not None:
-            walking.hear(message.heard)
+            # What was heard while a slow disk kept the screen waiting was said to another question.
+            if message.at >= walking.walk.asked_at:
+                walking.hear(message.heard)
+        elif isinstance(self.screen, HiddenDigits | RemarkScreen):
+            self.screen.hear(message.heard)
 
     @on(NoticeChanged)
     def _on_notice_changed(self) -> None:
@@ -150,17 +169,17 @@ class KioskApp(App[None]):
         board = message.board
         try:
             if message.unfinished is not None:
-                found = self.shop.take_up(message.unfinished.id)
+                found = board.shop.take_up(message.unfinished.id)
             elif message.fresh is not None:
                 plan = message.fresh
-                found = TakenUp(self.shop.fresh(plan.machine, plan.procedure))
+                found = TakenUp(board.shop.fresh(plan.machine, plan.procedure))
             else:
                 return
-        except (FaultyFile, UnknownEvent) as error:
+        except (FaultyFile, JournalFailed, UnknownEvent) as error:
             board.notice = board.words.say("cannot-take-up", why=str(error))
             board.draw()
             return
-        self.push_screen(WalkScreen(self.shop, found, message.worker, self.voice, self.hearing))
+        self.push_screen(WalkScreen(board.shop, found, message.start, self.voice, self.hearing))
 
     @on(WalkScreen.Over)
     def _on_over(self, message: WalkScreen.Over) -> None:
@@ -169,9 +188,9 @@ class KioskApp(App[None]):
             return
         if message.left:
             walk.close()
-            self.pop_screen()
+            self._back_to_board()
             return
-        self.switch_screen(SummaryScreen(self.shop, walk.session, walk.words))
+        self.switch_screen(SummaryScreen(message.screen.shop, walk.session, walk.words))
 
     @on(TargetScreen.HelpAsked)
     def _on_help_asked(self, message: TargetScreen.HelpAsked) -> None:
@@ -181,7 +200,13 @@ class KioskApp(App[None]):
     @on(SummaryScreen.Done)
     def _on_done(self) -> None:
         self.voice.hush()
+        self._back_to_board()
+
+    def _back_to_board(self) -> None:
+        """Show the board; a board that was opened for practice closes after one session."""
         self.pop_screen()
+        if isinstance(self.screen, BoardScreen) and self.screen.for_a_while:
+            self.pop_screen()
 
     @on(BoardScreen.OtherTheme)
     def _on_other_theme(self) -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from typing import Any, Final
+from typing import TYPE_CHECKING, Any, Final, cast
 
 from textual.app import ComposeResult
 from textual.containers import Container
@@ -12,21 +12,30 @@ from textual.content import Content
 from textual.message import Message
 from textual.widgets import Static
 
-from kiosk.engine.commands import Channel
+from kiosk.engine.commands import Channel, Evidence, Refusal, Start
 from kiosk.languages.words import Words, languages, words
+from kiosk.people.may import ASKED_FOR, Identified
 from kiosk.procedure.model import Standing
 from kiosk.procedure.plan import Plan
 from kiosk.procedure.site import Person
 from kiosk.screens.arrangement import Block, even_columns, most_columns
 from kiosk.screens.choose import ChooseScreen, Item
-from kiosk.screens.faces import Face, More, Pick
+from kiosk.screens.faces import Face, Leave, More, Pick
 from kiosk.screens.lettering import spread, wrapped
 from kiosk.screens.panel import Panel
+from kiosk.screens.pin_new import set_pin
+from kiosk.screens.pin_screen import Doorway
+from kiosk.screens.review_opening import open_review
 from kiosk.screens.target_screen import HELP_KEY, TargetScreen
 from kiosk.shop import Card, OpenSession, Shop
 
+if TYPE_CHECKING:
+    from kiosk.screens.app import KioskApp
+
 _CARD_WIDTH: Final = 38
 _CARD_ROWS: Final = 6
+_LOW_CARD_ROWS: Final = 5
+"""Where only one card of the usual height would fit."""
 _MOST_NOTICE_ROWS: Final = 3
 
 _SIGNS: Final = {
@@ -57,6 +66,16 @@ class WhatIsFaulty:
 
 
 @dataclass(frozen=True, slots=True)
+class PracticeOrPin:
+    """Practise, or set a PIN."""
+
+
+@dataclass(frozen=True, slots=True)
+class ToReview:
+    """Look at what was done, as a supervisor."""
+
+
+@dataclass(frozen=True, slots=True)
 class WhatNow:
     """Read what can be done here."""
 
@@ -70,22 +89,24 @@ class BoardScreen(TargetScreen):
         def __init__(
             self,
             board: BoardScreen,
-            worker: Person,
+            start: Start,
             fresh: Plan | None,
             unfinished: OpenSession | None,
         ) -> None:
             super().__init__()
             self.board = board
-            self.worker = worker
+            self.start = start
             self.fresh = fresh
             self.unfinished = unfinished
 
     class OtherTheme(Message):
         """Light was asked for, or dark."""
 
-    def __init__(self, shop: Shop) -> None:
+    def __init__(self, shop: Shop, *, for_a_while: bool = False) -> None:
+        """Show a shop; `for_a_while` when another board lies under it, as for practice."""
         super().__init__(shop.clock)
         self.shop = shop
+        self.for_a_while = for_a_while
         self.language = next((one for one in shop.site.languages if one in languages()), "en")
         self.notice = ""
         self._cards: tuple[Card, ...] = ()
@@ -136,6 +157,10 @@ class BoardScreen(TargetScreen):
     def _draw_notice(self, width: int) -> int:
         box = self.query_one("#notice", Static)
         text = self.notice
+        if not text and self.for_a_while:
+            text = self.words.say("practice-board")
+        if not text and self.shop.journal.trouble:
+            text = self.words.say(self.shop.journal.trouble)
         if not text and self._faults:
             text = self.words.say("faults-found", n=len(self._faults))
         box.display = bool(text)
@@ -149,6 +174,12 @@ class BoardScreen(TargetScreen):
         if len(self._known_languages()) > 1:
             name = say("language-name")
             faces.insert(0, Face(Pick(OtherLanguage()), say("say-language"), name, key="l"))
+        if self.for_a_while:
+            faces.append(Face(Leave(), say("back-to-work"), key="escape"))
+        else:
+            practice = "" if self.shop.site.practice else f"{say('to-practise')}, "
+            faces.append(Face(Pick(PracticeOrPin()), f"{practice}{say('to-set-pin')}", key="k"))
+            faces.append(Face(Pick(ToReview()), say("review"), key="r"))
         faces.append(Face(Pick(WhatNow()), say("help"), key=HELP_KEY))
         if self._faults:
             faces.append(Face(Pick(WhatIsFaulty()), say("what-is-faulty"), key="f"))
@@ -158,7 +189,8 @@ class BoardScreen(TargetScreen):
 
     def _draw_cards(self, width: int, height: int) -> None:
         columns = max(1, min(width // _CARD_WIDTH, len(self._cards)))
-        rows = max(1, height // _CARD_ROWS)
+        least = _LOW_CARD_ROWS if height < 2 * _CARD_ROWS else _CARD_ROWS
+        rows = max(1, height // least)
         room = columns * rows
         faces = [self._face(number, card) for number, card in enumerate(self._cards, 1)]
         if len(faces) > room:
@@ -166,7 +198,7 @@ class BoardScreen(TargetScreen):
             start = self._page % -(-len(faces) // each) * each
             faces = [*faces[start : start + each], Face(More(), self.words.say("more"), key="m")]
         used = max(1, -(-len(faces) // columns))
-        tall = max(_CARD_ROWS, min(height // used, _CARD_ROWS + 4))
+        tall = max(least, min(height // used, _CARD_ROWS + 4))
         self.query_one("#cards", Panel).show(Block(tuple(faces), columns, tall))
 
     def _face(self, number: int, card: Card) -> Face:
@@ -213,6 +245,12 @@ class BoardScreen(TargetScreen):
                 known = self._known_languages()
                 items = [(one, words(one).say("language-name"), "") for one in known]
                 self._ask("which-language", items, self._speak)
+            case Leave():
+                self.app.pop_screen()
+            case Pick(PracticeOrPin()):
+                self._practise_or_set_pin()
+            case Pick(ToReview()):
+                open_review(cast("KioskApp", self.app), self.words)
             case Pick(WhatNow()):
                 self.ask_help()
             case Pick(DayOrNight()):
@@ -221,6 +259,24 @@ class BoardScreen(TargetScreen):
                 self._ask("what-is-faulty", [], lambda _: None, "\n".join(self._faults))
             case _:
                 pass
+
+    def _practise_or_set_pin(self) -> None:
+        def practise() -> None:
+            self.app.push_screen(BoardScreen(self.shop.practising(), for_a_while=True))
+
+        def pin() -> None:
+            set_pin(cast("KioskApp", self.app), self.words, self._tell)
+
+        if self.shop.site.practice:
+            pin()
+            return
+        say = self.words.say
+        ways = [(practise, say("to-practise"), say("practice-is")), (pin, say("to-set-pin"), "")]
+        self._ask("practise-or-pin", ways, lambda way: way())
+
+    def _tell(self, notice: str) -> None:
+        self.notice = notice
+        self.draw()
 
     def _speak(self, language: str) -> None:
         self.language = language
@@ -245,15 +301,33 @@ class BoardScreen(TargetScreen):
         self._ask("which-procedure", items, lambda plan: self._choose_worker(plan, None))
 
     def _choose_worker(self, fresh: Plan | None, unfinished: OpenSession | None) -> None:
-        people = [
-            (one, one.name, words(one.language).say("language-name"))
-            for one in self.shop.site.people
-        ]
+        procedure = "" if fresh is None else fresh.procedure
+        if unfinished is not None:
+            procedure = unfinished.started.procedure
+        people = [(one, one.name, self._second(procedure, one)) for one in self.shop.site.people]
+        app = cast("KioskApp", self.app)
+
+        def then(act: Identified, by: Evidence) -> None:  # noqa: ARG001
+            if isinstance(act, Start):
+                self.post_message(self.Walk(self, act, fresh, unfinished))
+
+        def refused(refusal: Refusal) -> None:
+            self._tell(self.words.refusal(refusal))
 
         def walk(worker: Person) -> None:
-            self.post_message(self.Walk(self, worker, fresh, unfinished))
+            start, by = Start(worker.id, worker.language), Evidence(Channel.TOUCH)
+            Doorway(app, self.shop, self.words, procedure).settle(start, by, then, refused)
 
         self._ask("who-walks", people, walk)
+
+    def _second(self, procedure: str, person: Person) -> str:
+        """Return a person's language, or why they do not walk this."""
+        refusal = self.shop.may(procedure, Start(person.id, person.language))
+        if refusal is None or refusal.why == "pin-first":
+            return words(person.language).say("language-name")
+        if refusal.why in ASKED_FOR:
+            return self.words.say("with-a-supervisor")
+        return self.words.refusal(refusal)
 
     def _ask(
         self, message: str, items: Sequence[Item], chosen: Callable[[Any], None], text: str = ""

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from typing import Final
+from collections.abc import Callable
+from typing import TYPE_CHECKING, Final, cast
 
 from textual import events, on
 from textual.app import ComposeResult
@@ -13,8 +14,9 @@ from textual.timer import Timer
 from kiosk.engine import commands as c
 from kiosk.engine.state import Mode
 from kiosk.listening.ear import Heard
+from kiosk.listening.in_use import Hearing
+from kiosk.people.may import Identified
 from kiosk.procedure.plan import Count
-from kiosk.procedure.site import Person
 from kiosk.push_to_talk import PushToTalk
 from kiosk.screens.arrangement import Block, arrange, more_face, page
 from kiosk.screens.faces import (
@@ -28,6 +30,7 @@ from kiosk.screens.faces import (
 )
 from kiosk.screens.offered import offered
 from kiosk.screens.panel import Panel
+from kiosk.screens.pin_screen import Doorway, Then
 from kiosk.screens.question import Around, Line, Question, Status
 from kiosk.screens.reading import (
     ENTER,
@@ -38,10 +41,14 @@ from kiosk.screens.reading import (
     typing,
     unit_name,
 )
+from kiosk.screens.remark_screen import RemarkScreen
 from kiosk.screens.target_screen import TargetScreen
 from kiosk.shop import Shop, TakenUp
 from kiosk.speaking.voice import Voice
-from kiosk.walk import Hearing, Walk
+from kiosk.walk import Walk
+
+if TYPE_CHECKING:
+    from kiosk.screens.app import KioskApp
 
 _LOW: Final = 22
 """Below so many rows the lines around the question make room for the keypad."""
@@ -62,14 +69,15 @@ class WalkScreen(TargetScreen):
             self.left = left
 
     def __init__(
-        self, shop: Shop, found: TakenUp, worker: Person, voice: Voice, hearing: Hearing
+        self, shop: Shop, found: TakenUp, start: c.Start, voice: Voice, hearing: Hearing
     ) -> None:
+        """Walk a session, begun or taken over as `start` says; its PINs have been asked for."""
         super().__init__(shop.clock)
         self.shop = shop
-        self.worker = worker
+        self.start = start
         self.walk = Walk(
             found.session, shop.site, shop.clock, voice, hearing, self._post_change,
-            found.caveat, shop.bench,
+            found.caveat, shop.bench, self._door, self._remark,
         )  # fmt: skip
         self._typing: Typing | None = None
         self._more = False
@@ -94,12 +102,27 @@ class WalkScreen(TargetScreen):
 
     def _begin(self) -> None:
         if self.walk.session.state.mode is Mode.IDLE:
-            self.walk.begin(self.worker)
+            self.walk.do(self.start, c.Evidence(c.Channel.TOUCH))
             return
         self.walk.take_up()
-        if self.walk.session.state.worker != self.worker.id:
-            act = c.HandOver(self.worker.id, self.worker.language)
+        start = self.start
+        if self.walk.session.state.worker != start.worker:
+            act = c.HandOver(start.worker, start.language, start.supervisor, start.pin)
             self.walk.do(act, c.Evidence(c.Channel.TOUCH))
+
+    def _door(
+        self, act: Identified, by: c.Evidence, then: Then, refused: Callable[[c.Refusal], None]
+    ) -> None:
+        app, procedure = cast("KioskApp", self.app), self.walk.session.plan.procedure
+        Doorway(app, self.shop, self.walk.words, procedure).settle(act, by, then, refused)
+
+    def _remark(self) -> None:
+        self.app.push_screen(RemarkScreen(self.shop, self.walk))
+
+    def on_screen_resume(self) -> None:
+        """Listen to the walk again after another screen had the ear."""
+        if self.walk.session.state.mode is not Mode.IDLE:
+            self.walk.listen_again()
 
     def _post_change(self) -> None:
         self.post_message(self.Changed())

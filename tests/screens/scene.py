@@ -14,7 +14,7 @@ from kiosk.engine import commands as c
 from kiosk.engine.state import State
 from kiosk.journal.store import Journal
 from kiosk.listening.ear import Heard
-from kiosk.procedure.load import load_library
+from kiosk.procedure.load import Library, load_library
 from kiosk.procedure.site import Machine, Person, Sanitizer, Site
 from kiosk.screens.app import KioskApp
 from kiosk.screens.target import Target
@@ -221,14 +221,17 @@ class Kiosk:
         await self.touch("Window machine", worker)
 
 
-def shop(folder: Path, clock: StillClock, library: Path = SMALL, site: Site = SITE) -> Shop:
-    return Shop(site, load_library(library), Journal(folder), clock, folder)
+def shop(
+    folder: Path, clock: StillClock, library: Path | Library = SMALL, site: Site = SITE
+) -> Shop:
+    known = library if isinstance(library, Library) else load_library(library)
+    return Shop(site, known, Journal(folder), clock, folder)
 
 
 @asynccontextmanager
 async def kiosk(
     folder: Path, size: tuple[int, int] = (80, 24), clock: StillClock | None = None,
-    library: Path = SMALL, site: Site = SITE,
+    library: Path | Library = SMALL, site: Site = SITE,
 ) -> AsyncIterator[Kiosk]:  # fmt: skip
     """A kiosk with a voice and an ear that are fakes, on a data folder."""
     clock = clock or StillClock()

@@ -193,7 +193,7 @@ async def test_a_disk_that_cannot_be_written_is_said_and_nothing_moves(tmp_path)
         assert "could not be written" not in it.words()
 
 
-def no_disk(session: str, events: object) -> None:
+def no_disk(session: str, events: object, after: int | None = None) -> int:
     raise JournalFailed("disk full")
 
 
