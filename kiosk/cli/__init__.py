@@ -10,7 +10,8 @@ from dataclasses import replace
 from pathlib import Path
 
 from kiosk import home
-from kiosk.cli import calc, history, lab, log, voice
+from kiosk.cli import calc, fleet, history, lab, log, parts, people, report, review, ship, voice
+from kiosk.cli.keeping import kept_signed, verdict_line
 from kiosk.cli.place import Failed, data, demo_folder, demo_site
 from kiosk.cli.place import shop as shop_of
 from kiosk.clock import LeapingClock
@@ -78,7 +79,7 @@ def _parser() -> argparse.ArgumentParser:
     draw.add_argument("--into", type=Path, default=Path(), help="folder (default: this one)")
     draw.set_defaults(command=_draw)
 
-    for group in (log, calc, voice, lab, history):
+    for group in (log, calc, voice, lab, parts, history, people, report, review, ship, fleet):
         group.add(commands)
     return parser
 
@@ -107,7 +108,15 @@ def _open(folder: Path, site: Site, parsed: argparse.Namespace) -> int:
     from kiosk.opening import open_kiosk
 
     with home.take(folder), closing(Journal(folder)) as journal:
-        return open_kiosk(shop_of(folder, site, journal), silent=parsed.silent, deaf=parsed.deaf)
+        if journal.retired:
+            raise Failed(
+                f"Kiosk {journal.kiosk} is retired. Go on with its backup on the new device, or "
+                f"here: move {journal.file} away, then 'kiosk log restore FILE --new-device'."
+            )
+        with kept_signed(journal, site):
+            return open_kiosk(
+                shop_of(folder, site, journal), silent=parsed.silent, deaf=parsed.deaf
+            )
 
 
 # The rehearsal.
@@ -127,7 +136,7 @@ def _rehearse(parsed: argparse.Namespace) -> int:
         )
         done = rehearse(shop, machine, parsed.procedure, worker, parsed.by, print)
         verdict = journal.verify()
-        print(log.verdict_line(verdict.rows, verdict.head, verdict.bad_seq, verdict.what))
+        print(verdict_line(verdict.rows, verdict.head, verdict.bad_seq, verdict.what))
         return 0 if done and verdict.whole else 1
 
 

@@ -1,0 +1,1 @@
+"""Journals shipped to a head office, where PostgreSQL verifies them and answers questions."""
