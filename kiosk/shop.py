@@ -32,6 +32,7 @@ from kiosk.reckoning.bench import bench
 from kiosk.reckoning.calculator import Bench
 from kiosk.remarks.sounds import SoundsFailed
 from kiosk.review.ledger import Ledger
+from kiosk.review.remaining import MOST_WALKS, Left, remaining
 from kiosk.session import Session
 from kiosk.trade.units import Quantity
 
@@ -209,6 +210,16 @@ class Shop:
             return plan
         text = self.journal.text(started.digest)
         return None if text is None else from_text(text, started.digest)
+
+    def time_left(self, plan: Plan) -> Mapping[str, Left]:
+        """Return what was left of the last walks of a plan, from each step on.
+
+        Raises UnknownEvent when the journal cannot be read.
+        """
+        last = self.journal.walked(
+            plan.machine, plan.procedure, practice=plan.practice, most=MOST_WALKS
+        )
+        return remaining(self.journal.events(one) for one in last)
 
     def ledger(self) -> Ledger:
         """Open the ledger beside the journal; `catch_up` brings it up to date. Raises LedgerFailed,

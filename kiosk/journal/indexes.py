@@ -44,6 +44,16 @@ OPEN_SESSIONS: Final = f"""{_EACH_SESSION}
     {_OLDEST_FIRST}
 """  # noqa: S608 (it holds no values, as the next ones)
 
+WALKED: Final = f"""
+select begun.session from journal as begun indexed by journal_begun
+where begun.kind = 'SessionStarted' and {_MACHINE} = ?
+    and json_extract(begun.body, '$.fact.procedure') = ?
+    and json_extract(begun.body, '$.fact.practice') = ?
+    and exists (select 1 from journal where journal.session = begun.session
+                and {ENDS} and kind = 'SessionCompleted')
+order by begun.seq desc limit ?
+"""  # noqa: S608
+
 WALKS_DONE: Final = f"""
 select count(*) from (
     select 1 from journal as begun indexed by journal_begun_by

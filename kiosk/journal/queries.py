@@ -82,6 +82,11 @@ class Queries:
         found = self._db.execute(indexes.WALKS_DONE, [worker, procedure, practice, most])
         return int(found.fetchone()[0])
 
+    def walked(self, machine: str, procedure: str, *, practice: bool, most: int) -> list[str]:
+        """Return the ids of the last complete sessions of a procedure, the newest first."""
+        given = [machine, procedure, practice, most]
+        return [str(row[0]) for row in self._db.execute(indexes.WALKED, given)]
+
     def sessions(self) -> list[str]:
         """Return the ids of all sessions, oldest first; the shop's stream is none."""
         return [str(row[0]) for row in self._db.execute(indexes.SESSIONS)]

@@ -9,6 +9,8 @@ from typing import Final
 
 from kiosk.engine import events as e
 
+MOST_WALKS: Final = 20
+"""Of so many walks, the last ones, is learned."""
 LEAST_WALKS: Final = 3
 """With fewer walks to learn from nothing is said."""
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from contextlib import suppress
 from typing import TYPE_CHECKING, Final, cast
 
 from textual import events, on
@@ -13,6 +14,7 @@ from textual.timer import Timer
 
 from kiosk.engine import commands as c
 from kiosk.engine.state import Mode
+from kiosk.journal.codec import UnknownEvent
 from kiosk.listening.ear import Heard
 from kiosk.listening.in_use import Hearing
 from kiosk.people.may import Identified
@@ -79,6 +81,8 @@ class WalkScreen(TargetScreen):
             found.session, shop.site, shop.clock, voice, hearing, self._post_change,
             found.caveat, shop.bench, self._door, self._remark,
         )  # fmt: skip
+        with suppress(UnknownEvent):
+            self.walk.left = shop.time_left(found.session.plan)
         self._typing: Typing | None = None
         self._more = False
         self._page = 0

@@ -12,8 +12,11 @@ from hypothesis import strategies as st
 from kiosk.engine import events as e
 from kiosk.engine.commands import Channel, Evidence, Instant
 from kiosk.review.remaining import LEAST_WALKS, remaining
+from tests.screens.scene import StillClock, shop
 
-STARTED = e.SessionStarted("p", 1, "digest", "m", "during", "leaves", "ana", "en", True)
+STARTED = e.SessionStarted(
+    "short", 1, "digest", "m1", "in service", "in service", "ana", "en", practice=True
+)
 TOUCH = Evidence(Channel.TOUCH)
 
 
@@ -77,3 +80,22 @@ def test_the_middle_half_is_that_of_numpy(stays: Sequence[int]):
     left = remaining([whole(stay) for stay in stays])["s0"]
     expected = np.percentile(stays, [25, 50, 75])
     assert (left.least_s, left.median_s, left.most_s) == pytest.approx(tuple(expected))
+
+
+def test_a_shop_learns_from_its_last_complete_walks(tmp_path):
+    made = shop(tmp_path, StillClock())
+    plan = made.fresh("m1", "short").plan
+    assert made.time_left(plan) == {}
+    for n in range(LEAST_WALKS):
+        session = made.fresh("m1", "short")
+        made.journal.append(session.id, whole(10, 20 + n)[:-1])
+        if n:
+            made.journal.append(session.id, whole(10, 20 + n)[-1:])
+    assert len(made.journal.walked("m1", "short", practice=True, most=9)) == LEAST_WALKS - 1
+    assert made.time_left(plan) == {}
+    other = made.fresh("m1", "short")
+    made.journal.append(other.id, whole(10, 40))
+    assert made.time_left(plan)["s0"].walks == LEAST_WALKS
+    assert made.journal.walked("m1", "short", practice=True, most=1) == [other.id]
+    assert made.journal.walked("m1", "short", practice=False, most=9) == []
+    made.journal.close()
