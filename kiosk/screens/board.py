@@ -90,12 +90,14 @@ class BoardScreen(TargetScreen):
             self,
             board: BoardScreen,
             start: Start,
+            by: Evidence,
             fresh: Plan | None,
             unfinished: OpenSession | None,
         ) -> None:
             super().__init__()
             self.board = board
             self.start = start
+            self.by = by
             self.fresh = fresh
             self.unfinished = unfinished
 
@@ -132,6 +134,8 @@ class BoardScreen(TargetScreen):
         self.look()
 
     def on_screen_resume(self) -> None:
+        # A machine is pressed; what is asked then can be said.
+        cast("KioskApp", self.app).hearing.allow(())
         self.look()
 
     def look(self) -> None:
@@ -163,6 +167,8 @@ class BoardScreen(TargetScreen):
             text = self.words.say(self.shop.journal.trouble)
         if not text and self._faults:
             text = self.words.say("faults-found", n=len(self._faults))
+        if code := cast("KioskApp", self.app).pairing_code:
+            text = " ".join(filter(None, (self.words.say("pairing-code", code=code), text)))
         box.display = bool(text)
         lines = wrapped(f"{self.words.say('signal-notice')}: {text}", width - 2)
         box.update(Content("\n".join(lines[:_MOST_NOTICE_ROWS])))
@@ -298,7 +304,9 @@ class BoardScreen(TargetScreen):
         fits = card.due or card.beside
         second = "" if fits else self.words.say("not-due")
         items = [(plan, self.words.text(plan.title), second) for plan in plans]
-        self._ask("which-procedure", items, lambda plan: self._choose_worker(plan, None))
+        self._ask(
+            "which-procedure", items, lambda plan: self._choose_worker(plan, None), by_voice=True
+        )
 
     def _choose_worker(self, fresh: Plan | None, unfinished: OpenSession | None) -> None:
         procedure = "" if fresh is None else fresh.procedure
@@ -307,18 +315,19 @@ class BoardScreen(TargetScreen):
         people = [(one, one.name, self._second(procedure, one)) for one in self.shop.site.people]
         app = cast("KioskApp", self.app)
 
-        def then(act: Identified, by: Evidence) -> None:  # noqa: ARG001
+        def then(act: Identified, by: Evidence) -> None:
             if isinstance(act, Start):
-                self.post_message(self.Walk(self, act, fresh, unfinished))
+                self.post_message(self.Walk(self, act, by, fresh, unfinished))
 
         def refused(refusal: Refusal) -> None:
             self._tell(self.words.refusal(refusal))
 
         def walk(worker: Person) -> None:
-            start, by = Start(worker.id, worker.language), Evidence(Channel.TOUCH)
-            Doorway(app, self.shop, self.words, procedure).settle(start, by, then, refused)
+            start = Start(worker.id, worker.language)
+            door = Doorway(app, self.shop, self.words, procedure)
+            door.settle(start, asked.answered, then, refused)
 
-        self._ask("who-walks", people, walk)
+        asked = self._ask("who-walks", people, walk, by_voice=True)
 
     def _second(self, procedure: str, person: Person) -> str:
         """Return a person's language, or why they do not walk this."""
@@ -330,7 +339,10 @@ class BoardScreen(TargetScreen):
         return self.words.refusal(refusal)
 
     def _ask(
-        self, message: str, items: Sequence[Item], chosen: Callable[[Any], None], text: str = ""
-    ) -> None:
+        self, message: str, items: Sequence[Item], chosen: Callable[[Any], None], text: str = "",
+        *, by_voice: bool = False,
+    ) -> ChooseScreen:  # fmt: skip
         question = text or self.words.say(message)
-        self.app.push_screen(ChooseScreen(self.clock, self.words, question, items, chosen))
+        asked = ChooseScreen(self.clock, self.words, question, items, chosen, by_voice=by_voice)
+        self.app.push_screen(asked)
+        return asked

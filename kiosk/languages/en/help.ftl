@@ -8,3 +8,4 @@ help-hurt = Is somebody hurt? Leave the machine, get help, and follow the produc
 help-board = Press a machine to walk what is due on it, or a day check. A walk that was left waits with its own mark. Then press who does it. The kiosk guides and records; it is no substitute for lockout.
 help-list = Press what is meant, or its number on the keyboard. Nothing has been recorded yet.
 help-summary = This is what went into the journal. Read it, then go back to the machines.
+or-say = Press it, or say: { $phrase }.
