@@ -3,29 +3,36 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
+from dataclasses import replace
 from decimal import Decimal
-from typing import Final, Protocol
+from typing import Final
 
+from rapidfuzz.fuzz import ratio
+
+from kiosk.asking import help_text, language_options, never_mind, people_options, phrases
 from kiosk.clock import Clock
 from kiosk.engine import commands as c
 from kiosk.engine.effects import Say, Wake
-from kiosk.engine.state import Mode
-from kiosk.languages.words import Words, languages, words
+from kiosk.engine.state import Mode, Stage
+from kiosk.languages.words import Words, words
 from kiosk.listening.ear import DOUBTFUL, Heard
-from kiosk.listening.grammar import Grammar, grammar, label
-from kiosk.listening.numbers import spoken
+from kiosk.listening.grammar import grammar, label
+from kiosk.listening.in_use import Hearing, Records
 from kiosk.options import (
     Agree,
     AskAgain,
+    CallWitness,
     Choice,
     ChooseLanguage,
     Give,
     Help,
+    LeaveRemark,
     NeverMind,
     Option,
     Reckon,
     Take,
 )
+from kiosk.people.may import Identified
 from kiosk.procedure.plan import Step
 from kiosk.procedure.site import Person, Site
 from kiosk.reckoner import Reckoner
@@ -34,29 +41,18 @@ from kiosk.review.remaining import Left
 from kiosk.session import Outcome, Session
 from kiosk.speaking.voice import Voice
 
-
-class Hearing(Protocol):
-    """An ear in use: told what may be heard, and when to be deaf. Safe to call from any thread."""
-
-    @property
-    def notice(self) -> str:
-        """Empty while it hears, else the plain reason why not."""
-
-    def allow(self, phrases: Iterable[str]) -> None:
-        """Hear these phrases and no others; a mapping tells which of them mean the same."""
-
-    def deafen(self) -> None:
-        """Hear nothing: the kiosk speaks."""
-
-    def undeafen(self, *, at_once: bool = False) -> None:
-        """Hear again; `at_once` when nothing was said that may still hang in the room."""
-
-    def speak(self, language: str, worker: str = "") -> None:
-        """Listen in another language, or to another worker; sets `notice` when it has no ear."""
-
+Door = Callable[
+    [Identified, c.Evidence, Callable[[Identified, c.Evidence], None], Callable[[c.Refusal], None]],
+    None,
+]
+"""Asks for the PINs that an act needs. Given the act, how it came in, what to call with the act as
+it may be done, and what to call when it may not."""
 
 DOUBTS: Final = 2
 """Doubtful hearings in a row of one question after which the worker is asked to use the screen."""
+
+_NEAR: Final = 70
+"""Likeness in percent (normalised edit distance) from which words were meant for a phrase."""
 
 
 class Walk:
@@ -72,13 +68,15 @@ class Walk:
         on_change: Callable[[], None],
         caveat: str = "",
         bench: Callable[[], Bench] | None = None,
+        door: Door | None = None,
+        remark: Callable[[], None] | None = None,
     ) -> None:
         """Take a session to walk.
 
         `on_change` must only post: it is called when the voice falls silent, too, and that from any
         thread. `caveat` names a message that stands in place of the question while the session is
         held, for a session that can only be ended. With a `bench`, things can be worked out on
-        the way.
+        the way. Without a `door` nobody can be asked for a PIN. `remark` has a spoken remark taken.
         """
         self.session = session
         self.site = site
@@ -91,16 +89,22 @@ class Walk:
         self.speaking = False
         """True while the voice speaks, and the ear is deaf."""
         self.caveat = caveat
+        self.asked_at = float("-inf")
+        """Monotonic seconds: since when what can be said now may be said."""
         self.left: Mapping[str, Left] = {}
         """What was left of earlier walks from each step on; empty while there are too few."""
         self._clock = clock
         self._on_change = on_change
+        self._door = door
+        self._remark = remark
         self._asking: tuple[str, tuple[Option, ...]] | None = None
         self._reckoner = None if bench is None else Reckoner(bench, self._step)
         self._grammar: dict[str, Choice] = {}
         self._wake_at: float | None = None
         self._saying = 0
         self._doubts = 0
+        self._refused = ""
+        """The last words that were not taken since the question was asked."""
         self._listening_to = ("", "")
 
     def _step(self) -> Step | None:
@@ -147,12 +151,17 @@ class Walk:
         self.voice, self.hearing = voice, hearing
         self._listening_to = ("", "")
         self._listen()
-        self._say(" ".join(self.lines()))
+        self.say(" ".join(self.lines()))
         self._on_change()
 
     def begin(self, worker: Person) -> None:
         """Start the session."""
         self.do(c.Start(worker.id, worker.language), c.Evidence(c.Channel.TOUCH))
+
+    def listen_again(self) -> None:
+        """Let the ear hear what can be done now, after another screen had the ear."""
+        self._listening_to = ("", "")
+        self._listen()
 
     def take_up(self) -> None:
         """Go on with a session that was found open."""
@@ -181,14 +190,21 @@ class Walk:
             return self._reckoning.options(self.words)
         plan, step = self.session.plan, self.session.state.step
         found = [Option(act, label(plan, step, act, self.words)) for act in self.session.offers()]
-        if found and len(self.site.languages) > 1:
-            found.append(Option(ChooseLanguage(), self.words.say("say-language")))
-        if found and self._reckoner is not None and not self._only_ends:
-            found.append(Option(Reckon(), self.words.say("say-reckon")))
-        if found:
-            first, *others = self.words.ways("say-help")
-            found.append(Option(Help(), first, also=tuple(others)))
-        return tuple(found)
+        return (*found, *self._own_options()) if found else ()
+
+    def _own_options(self) -> list[Option]:
+        """Return the walk's own questions that can be opened beside the session's."""
+        say, found = self.words.say, list[Option]()
+        if self._wants_witness:
+            found.append(Option(CallWitness(), say("say-witness")))
+        if self._takes_remarks:
+            found.append(Option(LeaveRemark(), say("say-remark")))
+        if len(self.site.languages) > 1:
+            found.append(Option(ChooseLanguage(), say("say-language")))
+        if self._reckoner is not None and not self._only_ends:
+            found.append(Option(Reckon(), say("say-reckon")))
+        first, *others = self.words.ways("say-help")
+        return [*found, Option(Help(), first, also=tuple(others))]
 
     def do(self, choice: Choice, by: c.Evidence) -> None:
         """Do something, by touch, key or voice; show and say what follows."""
@@ -196,24 +212,46 @@ class Walk:
         self._doubts = 0
         match choice:
             case ChooseLanguage():
-                self._ask("which-language", self._language_options())
+                self._ask("which-language", language_options(self.site, self.words))
             case NeverMind():
                 self._leave_questions()
                 self._say_prompt()
             case Help():
-                self._help()
+                self._answer(help_text(self.options(), self.words), (never_mind(self.words),))
+            case LeaveRemark():
+                if self._leave_remark():
+                    return
             case Reckon() | Take() | Give() | Agree() | AskAgain():
                 self._asking = None
                 self._reckon(choice, by)
             case c.HandOver(worker=""):
-                self._ask("who-takes-over", self._worker_options())
+                others = self._others(lambda one: c.HandOver(one.id, one.language))
+                self._ask("who-takes-over", others)
+            case CallWitness():
+                self._ask("who-witnesses", self._others(lambda one: c.Witness(one.id)))
+            case c.HandOver() | c.Witness() if self._door is not None:
+                self._leave_questions()
+                self._door(choice, by, self._let_in, self._turned_away)
             case c.TimeUp():
                 self._follow(self.session.do(choice, by))
+            case c.GivePhrase() if by.channel is not c.Channel.VOICE and self._refused:
+                # Who presses a hold after words that were not taken has been doubted.
+                self._follow(self.session.do(choice, replace(by, heard=self._refused)))
             case _:
                 self._leave_questions()
                 self._follow(self.session.do(choice, by))
         self._listen()
         self._on_change()
+
+    def _let_in(self, act: Identified, by: c.Evidence) -> None:
+        """Do what somebody may do now, their PINs having been asked for."""
+        self.notice = ""
+        self._follow(self.session.do(act, by))
+        self._listen()
+        self._on_change()
+
+    def _turned_away(self, refusal: c.Refusal) -> None:
+        self.tell(self.words.refusal(refusal))
 
     def read(self, value: Decimal, channel: c.Channel) -> None:
         """Enter a number from the keypad."""
@@ -245,20 +283,23 @@ class Walk:
     def _not_understood(self, heard: Heard) -> None:
         """Ask for touch instead of guessing, where one question was answered doubtfully twice."""
         self._doubts = self._doubts + 1 if heard.why == DOUBTFUL else 0
+        if heard.why == DOUBTFUL or _near(heard.text, self._grammar):
+            self._refused = heard.text
         if self._doubts == DOUBTS:
             self.notice = self.words.say("press-instead")
-            self._say(self.notice)
+            self.say(self.notice)
 
     def _follow(self, outcome: Outcome) -> None:
         """Show a refusal, or let voice and clock do what the events ask of them."""
         if outcome.trouble:
             self.notice = f"{self.words.say('not-written')} ({outcome.trouble})"
-            self._say(self.words.say("not-written"))
+            self.say(self.words.say("not-written"))
         if outcome.refusal is not None:
             self.notice = self.words.refusal(outcome.refusal)
-            self._say(self.notice)
+            self.say(self.notice)
         if outcome.events:
             self._wake_at = None
+            self._refused = ""
         for effect in outcome.effects:
             match effect:
                 case Say():
@@ -283,42 +324,42 @@ class Walk:
             outcome = self.session.do(act, by)
             if outcome.trouble:
                 self.notice = f"{self.words.say('not-written')} ({outcome.trouble})"
-        self._say(" ".join([*([self.notice] if self.notice else []), *self.lines()]))
+        self.say(" ".join([*([self.notice] if self.notice else []), *self.lines()]))
 
     def _ask(self, message: str, options: tuple[Option, ...]) -> None:
-        self._asking = (self.words.say(message), options)
-        self._say(self._asking[0])
+        self._answer(self.words.say(message), options)
 
-    def _help(self) -> None:
-        """Tell what can be said now, and what to do when somebody is hurt."""
-        say, offered = self.words.say, self.options()
-        said = [one.label for one in offered if not isinstance(one.choice, c.Read | Help)]
-        text = [say("help-say", list="; ".join(said))]
-        if any(isinstance(one.choice, c.Read) for one in offered):
-            text.append(say("help-number"))
-        if any(isinstance(one.choice, c.GivePhrase) for one in offered):
-            text.append(say("help-hold"))
-        text.append(say("help-hurt"))
-        never_mind = Option(NeverMind(), say("say-never-mind"))
-        self._asking = (" ".join(text), (never_mind,))
-        self._say(self._asking[0])
+    def _answer(self, text: str, options: tuple[Option, ...]) -> None:
+        self._asking = (text, options)
+        self.say(text)
 
-    def _worker_options(self) -> tuple[Option, ...]:
+    def _others(self, act_of: Callable[[Person], Identified]) -> tuple[Option, ...]:
+        """Return everybody but the worker who may do an act."""
         others = [one for one in self.site.people if one.id != self.session.state.worker]
-        return self._numbered([(c.HandOver(one.id, one.language), one.name) for one in others])
+        return people_options(others, act_of, self.session.refused, self.words)
 
-    def _language_options(self) -> tuple[Option, ...]:
-        known = [one for one in self.site.languages if one in languages()]
-        return self._numbered([(c.Speak(one), words(one).say("language-name")) for one in known])
+    @property
+    def _wants_witness(self) -> bool:
+        state = self.session.state
+        running = state.mode is Mode.RUNNING and state.stage is Stage.WITNESS
+        return running and self._door is not None
 
-    def _numbered(self, choices: list[tuple[c.Act, str]]) -> tuple[Option, ...]:
-        """Give each choice a number to say, for its name may be in any language."""
-        options = []
-        for number, (act, detail) in enumerate(choices, 1):
-            spoken_number = next(iter(spoken([Decimal(number)], self.words.language)))
-            said = self.words.say("say-number", number=spoken_number)
-            options.append(Option(act, said, detail))
-        return (*options, Option(NeverMind(), self.words.say("say-never-mind")))
+    @property
+    def _takes_remarks(self) -> bool:
+        """True on an open problem, where there is a microphone; an ear need not be there."""
+        state, hearing = self.session.state, self.hearing
+        problem = state.mode is Mode.HELD and state.because == "problem" and not state.ending
+        hears = isinstance(hearing, Records) and hearing.microphone
+        return self._remark is not None and hears and problem and not self._only_ends
+
+    def _leave_remark(self) -> bool:
+        """Give voice and ear away, until they are asked for again; False where there is no ear."""
+        self._leave_questions()
+        if self._remark is None or not self._takes_remarks:
+            return False
+        self.close()
+        self._remark()
+        return True
 
     @property
     def _only_ends(self) -> bool:
@@ -327,9 +368,16 @@ class Walk:
 
     def _say_prompt(self) -> None:
         prompt = self.session.prompt()
-        self._say(" ".join(self.lines()) if self._only_ends else self.words.spoken(prompt))
+        self.say(" ".join(self.lines()) if self._only_ends else self.words.spoken(prompt))
 
-    def _say(self, text: str) -> None:
+    def tell(self, notice: str) -> None:
+        """Show and say what became of something."""
+        self.notice = notice
+        self.say(notice)
+        self._on_change()
+
+    def say(self, text: str) -> None:
+        """Say a text in place of what is being said; the ear is deaf meanwhile."""
         if not text:
             return
         self._saying += 1
@@ -346,22 +394,21 @@ class Walk:
 
     def _listen(self) -> None:
         """Let the ear hear what can be done now, and nothing else."""
+        self.asked_at = self._clock.now().mono
         speaker = (self.words.language, self.session.state.worker)
         if speaker != self._listening_to:
             self._listening_to = speaker
             self.hearing.speak(*speaker)
         if self.asking:
-            self._grammar = {
-                phrase: one.choice for one in self.options() for phrase in (one.label, *one.also)
-            }
+            self._grammar = phrases(self.options())
         else:
             plan, step = self.session.plan, self.session.state.step
-            known: Grammar = grammar(plan, step, self.session.offers(), self.words)
-            self._grammar = {**known}
-            if known and len(self.site.languages) > 1:
-                self._grammar[self.words.say("say-language")] = ChooseLanguage()
-            if known and self._reckoner is not None and not self._only_ends:
-                self._grammar[self.words.say("say-reckon")] = Reckon()
-            if known:
-                self._grammar |= dict.fromkeys(self.words.ways("say-help"), Help())
+            self._grammar = {**grammar(plan, step, self.session.offers(), self.words)}
+            if self._grammar:
+                self._grammar |= phrases(self._own_options())
         self.hearing.allow(self._grammar)
+
+
+def _near(text: str, phrases: Iterable[str]) -> bool:
+    """True when words are nearly a phrase that may be said: talk of others beside is none."""
+    return any(ratio(text, phrase) >= _NEAR for phrase in phrases)

@@ -44,6 +44,7 @@ class Evidence:
 
     channel: Channel
     heard: str = ""
+    """For what was pressed: words that were said before and not taken."""
     confidence: float | None = None
     ear: str = ""
 

@@ -38,6 +38,9 @@ def body(event: Event | ShopEvent) -> str:
     if event.by.channel is Channel.VOICE:
         by |= {"heard": event.by.heard, "ear": event.by.ear}
         by["confidence"] = None if event.by.confidence is None else round(event.by.confidence, 3)
+    elif event.by.heard:
+        # Pressed, after these words were not taken.
+        by["heard"] = event.by.heard
     record = {"by": by, "fact": asdict(event.fact)}
     text = json.dumps(record, ensure_ascii=False, sort_keys=True, separators=(",", ":"))
     # What a file name or a terminal could not decode has no UTF-8 form; JSON can escape it.
@@ -68,5 +71,5 @@ def _parts(
         )
         fields = {k: tuple(v) if isinstance(v, list) else v for k, v in record["fact"].items()}
         return at, evidence, facts[kind](**fields)
-    except (KeyError, TypeError, ValueError) as error:
+    except (KeyError, TypeError, ValueError, AttributeError, RecursionError) as error:
         raise UnknownEvent(f"a row of kind '{kind}' cannot be read: {error}") from error

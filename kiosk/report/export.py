@@ -236,7 +236,7 @@ TABLES: Final[Mapping[str, Exported]] = MappingProxyType(
                 "mono_us": "microseconds of the clock that is never set",
                 "boot": "which run of that clock",
                 "channel": "`voice`, `touch`, `key` or `kiosk`",
-                "heard": "the words that were heard; empty for other channels",
+                "heard": "the words heard; for a press, words before it that were not taken",
                 "ear": "which ear heard them",
                 "confidence": "how sure it was, 0 to 1; empty when it cannot tell",
                 "fact": "the fact as a JSON object",

@@ -40,6 +40,10 @@ def _hold_touched(case: Case, numbers: Parameters) -> Iterator[Found]:
         parts = [part for one in stays for part in one.parts]
         if stay.witness:
             parts.pop()
+        refused = next((p for p in parts if _answers(p) and p.heard), None)
+        if refused is not None:
+            yield in_step(case.record, stay.step, refused.at_utc, heard=refused.heard)
+            continue
         again = sum(one.asked_again for one in stays) >= numbers["asked_again"]
         doubtful = [n for n, part in enumerate(parts) if _doubtful(part, numbers["confidence"])]
         first = -1 if again else doubtful[0] if doubtful else None

@@ -7,14 +7,17 @@ from collections.abc import Iterator, Sequence
 from decimal import Decimal, InvalidOperation
 from typing import Final
 
+from kiosk.engine.commands import Channel
 from kiosk.engine.prompt import Number
 from kiosk.languages.words import Words, words
 from kiosk.procedure.plan import Plan
+from kiosk.remarks.told import Remark
 from kiosk.review import record as r
 from kiosk.review.deviations import Deviation, sentence
 from kiosk.review.ledger_lines import Line, Signed
 from kiosk.screens.review_desk import Desk
 from kiosk.screens.review_page import Row
+from kiosk.screens.review_remarks import remark_rows
 from kiosk.trade.units import UNITS
 
 OFF: Final = "▲"
@@ -82,14 +85,16 @@ def _text_line(record: r.SessionRecord, desk: Desk) -> str:
 
 
 def timeline(
-    record: r.SessionRecord, plan: Plan | None, found: Sequence[Deviation], desk: Desk
-) -> list[Row]:
-    """Return everything that was asked, answered and interrupted, in order of time."""
+    record: r.SessionRecord, plan: Plan | None, found: Sequence[Deviation], desk: Desk,
+    remarks: Sequence[Remark] = (),
+) -> list[Row]:  # fmt: skip
+    """Return everything that was asked, answered, interrupted and remarked, in order of time."""
     timed = [
         *_stays(record, plan, found, desk),
         *_breaks(record, desk),
         *_problems(record, desk),
         *_others(record, desk),
+        *remark_rows(remarks, desk),
     ]
     return [row for _, rows in sorted(timed, key=lambda one: one[0]) for row in rows]
 
@@ -162,8 +167,10 @@ def _part(part: r.Part, desk: Desk) -> str:
     if part.clear is not None:
         value = say("review-clear-yes" if part.clear else "review-clear-no")
     pieces = [f"{told}: {value}" if value else told, say(f"review-by-{part.channel}")]
-    if part.heard:
+    if part.heard and part.channel is Channel.VOICE:
         pieces[-1] += f": “{part.heard}”"
+    elif part.heard:
+        pieces.append(say("review-not-taken", heard=part.heard))
     if part.confidence is not None:
         pieces.append(say("review-sure", percent=str(round(part.confidence * 100))))
     if part.ear:

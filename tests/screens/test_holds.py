@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+import json
+
 import pytest
 
 from kiosk.engine import commands as c
 from kiosk.engine.state import Stage
+from kiosk.review.record import Said
+from kiosk.review.recording import record_of
 from kiosk.screens.kept_press import ARMED_S, BOUNCE_S, KEPT_S, KeptPress, Press
 from tests.screens.scene import NO, YES, kiosk
 
@@ -119,3 +123,25 @@ async def test_no_sends_the_hold_back_to_its_phrase(tmp_path):
         await it.touch(NO)
         assert it.state.stage is Stage.ASK
         assert it.labels()[0] == PHRASE
+
+
+async def test_a_hold_that_is_pressed_after_words_that_were_not_taken_says_so_in_the_journal(
+    tmp_path,
+):
+    async with kiosk(tmp_path) as it:
+        await it.begin()
+        await it.hear("what is for dinner", why="not allowed now")
+        await it.keep("my hands are clean")
+        await it.touch(NO)
+        await it.hear("my hand is clean", why="not allowed now")
+        await it.keep("my hands are clean")
+        given = [
+            json.loads(row["body"])["by"]
+            for row in it.app.shop.journal.rows()
+            if row["kind"] == "PhraseGiven"
+        ]
+        assert given == [{"channel": "touch"}, {"channel": "touch", "heard": "my hand is clean"}]
+        events = it.app.shop.journal.events(it.walk.session.id)
+        record = record_of(it.walk.session.id, events, it.walk.session.plan)
+        told = [part for part in record.steps[-1].parts if part.said is Said.PHRASE]
+        assert [part.heard for part in told] == ["", "my hand is clean"]

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import shutil
 import sqlite3
-from contextlib import suppress
+from contextlib import closing, suppress
 from dataclasses import replace
 
 from textual.worker import WorkerFailed
@@ -269,6 +269,9 @@ async def test_where_the_text_is_gone_the_timeline_still_has_what_the_journal_ha
     history, tmp_path
 ):
     shutil.copytree(history, tmp_path, dirs_exist_ok=True)
+    with closing(sqlite3.connect(tmp_path / "journal.db")) as db:
+        # A journal of the time before texts were kept has none.
+        db.executescript("drop trigger walked_never_deleted; delete from walked")
     left = {name: one for name, one in PROCEDURES.procedures.items() if "close" not in name}
     library = replace(PROCEDURES, procedures=left)
     async with kiosk(tmp_path, clock=Morning(), library=library, site=SHOP) as it:
@@ -280,6 +283,18 @@ async def test_where_the_text_is_gone_the_timeline_still_has_what_the_journal_ha
             if row["session"] == line.session:
                 assert row["utc"][11:19] in text
                 assert row["fact"]["step"] in text
+
+
+async def test_the_wording_then_in_force_is_shown_when_the_file_is_gone(history, tmp_path):
+    shutil.copytree(history, tmp_path, dirs_exist_ok=True)
+    left = {name: one for name, one in PROCEDURES.procedures.items() if "close" not in name}
+    library = replace(PROCEDURES, procedures=left)
+    async with kiosk(tmp_path, clock=Morning(), library=library, site=SHOP) as it:
+        await enter(it)
+        await first_session(it, lambda one: one.procedure == "close-twin-gravity")
+        text = text_of(it)
+        assert "this text is not here any more" not in text
+        assert "Set out the brushes, two buckets, clean cloths and the parts tray." in text
 
 
 # The supervisor's word.

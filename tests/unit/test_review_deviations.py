@@ -30,6 +30,7 @@ from tests.plans import hold, step
 from tests.plans import plan as small_plan
 from tests.proof.walks import TOUCH, Walk
 from tests.unit.review_crew import (
+    CHECKS,
     CLOSES,
     OPENS,
     RULES,
@@ -65,6 +66,8 @@ def perfect_week() -> tuple[SessionRecord, ...]:
             found.append(ended(Shift(machine, CLOSES[machine], local(day, "21:40"), pace)))
             morning = local(day + timedelta(days=1), "08:30")
             found.append(ended(Shift(machine, OPENS[machine], morning, pace)))
+            noon = local(day + timedelta(days=1), "14:00")
+            found.append(ended(Shift(machine, CHECKS[machine], noon, pace)))
     return tuple(found)
 
 
@@ -76,7 +79,7 @@ def week_due():
     return [
         one
         for one in due
-        if (one.day, one.duty) not in ((FIRST, "open"), (last, "close"))
+        if (one.day, one.duty) not in ((FIRST, "open"), (FIRST, "check"), (last, "close"))
     ]  # fmt: skip
 
 
@@ -84,7 +87,7 @@ def test_a_perfect_crew_has_no_deviation():
     records = perfect_week()
     now = records[-1].last_utc + 3600
     found = kept(week_due(), records, now, practice=True)
-    assert len(found) == len(records) == 28
+    assert len(found) == len(records) == 42
     assert {one.stand for one in found} == {Stand.DONE}
     assert of_site(records, found, RULES, site(), now) == ()
 
@@ -192,6 +195,11 @@ def pressed_first_and_doubtful_after() -> Shift:
     return walk.act(c.Yes(), UNSURE).to_the_end()
 
 
+def pressed_after_words_that_were_not_taken() -> Shift:
+    doubted = c.Evidence(c.Channel.TOUCH, heard="the machine starts")
+    return shift().to("prove-dead").act(c.GivePhrase(), doubted).act(c.Yes(), TOUCH).to_the_end()
+
+
 def put_right_after_a_pause() -> Shift:
     walk = shift().to("mix-cleaner").act(c.Read(Decimal(50)), TOUCH)
     return walk.act(c.Pause()).act(c.Resume()).to_the_end()
@@ -226,6 +234,7 @@ CASES: list[tuple[Callable[[], Shift], float, list[str]]] = [
     (asked_twice_then_pressed, 1, ["touched-after-doubt"]),
     (unsure_then_pressed, 1, ["touched-after-doubt"]),
     (pressed_without_doubt, 1, []),
+    (pressed_after_words_that_were_not_taken, 1, ["touched-after-doubt"]),
     (verified_by_touch_after_doubt, 1, ["touched-after-doubt"]),
     (pressed_first_and_doubtful_after, 1, []),
     (put_right_after_a_pause, 1, ["reading-out-of-limit"]),

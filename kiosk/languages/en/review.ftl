@@ -8,6 +8,7 @@ review-nothing-here = There is nothing here.
 review-reading = The journal is being read.
 review-reading-place = The journal is being read: { $done } of { $of } sessions. The first time takes long; later only what is new is read.
 review-cannot-read = The review cannot be opened. { $why }
+review-cannot-look = This page cannot be shown. { $why }
 review-only = only some sessions
 review-laboratory = laboratory
 review-dates = dates
@@ -63,6 +64,7 @@ review-passes = { $n ->
    *[other] { $n } passes
 }
 review-sure = { $percent } percent sure
+review-not-taken = after “{ $heard }” was not taken
 review-ear = ear: { $ear }
 review-after = after { $time }
 review-by-voice = by voice
@@ -192,6 +194,10 @@ review-due = Due now
 review-to-come = To come
 review-done = Done in the last days
 review-by = until { $at }
+review-sampled-session = last taken { $day } in a session; its result is not entered yet
+review-sampled-result = last sampled { $day }: known by the result that was entered
+review-sampled-both = last taken { $day } in a session; its result is entered
+review-sampled-never = never sampled yet
 review-stand-not-yet-due = not yet due
 review-stand-due = due
 review-stand-done = done

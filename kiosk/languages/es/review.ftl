@@ -8,6 +8,7 @@ review-nothing-here = Aquí no hay nada.
 review-reading = Se está leyendo el diario.
 review-reading-place = Se está leyendo el diario: { $done } de { $of } sesiones. La primera vez tarda; después solo se lee lo nuevo.
 review-cannot-read = No se puede abrir la revisión. { $why }
+review-cannot-look = No se puede mostrar esta página. { $why }
 review-only = solo algunas sesiones
 review-laboratory = laboratorio
 review-dates = fechas
@@ -63,6 +64,7 @@ review-passes = { $n ->
    *[other] { $n } pasadas
 }
 review-sure = { $percent } por ciento seguro
+review-not-taken = después de que “{ $heard }” no se aceptara
 review-ear = oído: { $ear }
 review-after = tras { $time }
 review-by-voice = por voz
@@ -192,6 +194,10 @@ review-due = Toca ahora
 review-to-come = Por venir
 review-done = Hecho en los últimos días
 review-by = hasta { $at }
+review-sampled-session = última toma el { $day } en una sesión; su resultado aún no se ingresó
+review-sampled-result = última muestra el { $day }: se sabe por el resultado ingresado
+review-sampled-both = última toma el { $day } en una sesión; su resultado está ingresado
+review-sampled-never = nunca se tomó una muestra
 review-stand-not-yet-due = aún no toca
 review-stand-due = toca
 review-stand-done = hecho

@@ -8,6 +8,7 @@ review-nothing-here = 여기에는 아무것도 없습니다.
 review-reading = 기록을 읽고 있습니다.
 review-reading-place = 기록을 읽고 있습니다: 작업 { $of }개 가운데 { $done }개. 처음에는 오래 걸리고, 다음부터는 새것만 읽습니다.
 review-cannot-read = 검토를 열 수 없습니다. { $why }
+review-cannot-look = 이 화면을 보여 줄 수 없습니다. { $why }
 review-only = 일부 작업만
 review-laboratory = 검사실
 review-dates = 날짜
@@ -59,6 +60,7 @@ review-passes = { $n ->
    *[other] { $n }차례
 }
 review-sure = 확신 { $percent }퍼센트
+review-not-taken = “{ $heard }” 말이 받아들여지지 않은 뒤
 review-ear = 귀: { $ear }
 review-after = { $time } 뒤
 review-by-voice = 목소리
@@ -187,6 +189,10 @@ review-due = 지금 할 일
 review-to-come = 앞으로 할 일
 review-done = 지난 며칠 동안 한 일
 review-by = { $at }까지
+review-sampled-session = 마지막 채취 { $day }, 작업 기록 있음. 결과는 아직 입력되지 않음
+review-sampled-result = 마지막 시료 { $day }, 입력된 결과로 확인
+review-sampled-both = 마지막 채취 { $day }, 작업 기록 있음. 결과도 입력됨
+review-sampled-never = 아직 시료를 채취하지 않음
 review-stand-not-yet-due = 아직 아님
 review-stand-due = 할 때
 review-stand-done = 했음
