@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterable, Mapping
 from typing import Final
 
 from kiosk.listening.ear import Heard
-from kiosk.walk import Hearing
+from kiosk.listening.in_use import Hearing, Records, Take
 
 OPEN_S: Final = 6.0
 """How long one press opens the ear, when nothing is understood meanwhile. The longest phrase takes
@@ -95,6 +95,16 @@ class PushToTalk:
             if self._until is not None:
                 self._until = self._now() + OPEN_S
             self._apply(at_once=at_once)
+
+    @property
+    def microphone(self) -> bool:
+        """True while a microphone gives sound."""
+        return isinstance(self._hearing, Records) and self._hearing.microphone
+
+    def record(self, take: Take | None) -> None:
+        """Give every frame to `take`, whatever the key says, and hear nothing in it."""
+        if isinstance(self._hearing, Records):
+            self._hearing.record(take)
 
     def speak(self, language: str, worker: str = "") -> None:
         """Listen in another language, or to another worker."""

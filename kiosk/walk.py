@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import replace
 from decimal import Decimal
 from typing import Final
-
-from rapidfuzz.fuzz import ratio
 
 from kiosk.asking import help_text, language_options, never_mind, people_options, phrases
 from kiosk.clock import Clock
@@ -18,6 +16,7 @@ from kiosk.languages.words import Words, words
 from kiosk.listening.ear import DOUBTFUL, Heard
 from kiosk.listening.grammar import grammar, label
 from kiosk.listening.in_use import Hearing, Records
+from kiosk.listening.nearly import nearly
 from kiosk.options import (
     Agree,
     AskAgain,
@@ -50,9 +49,6 @@ it may be done, and what to call when it may not."""
 
 DOUBTS: Final = 2
 """Doubtful hearings in a row of one question after which the worker is asked to use the screen."""
-
-_NEAR: Final = 70
-"""Likeness in percent (normalised edit distance) from which words were meant for a phrase."""
 
 
 class Walk:
@@ -197,7 +193,7 @@ class Walk:
         say, found = self.words.say, list[Option]()
         if self._wants_witness:
             found.append(Option(CallWitness(), say("say-witness")))
-        if self._takes_remarks:
+        if self._takes_remark is not None:
             found.append(Option(LeaveRemark(), say("say-remark")))
         if len(self.site.languages) > 1:
             found.append(Option(ChooseLanguage(), say("say-language")))
@@ -219,7 +215,11 @@ class Walk:
             case Help():
                 self._answer(help_text(self.options(), self.words), (never_mind(self.words),))
             case LeaveRemark():
-                if self._leave_remark():
+                self._leave_questions()
+                if (take := self._takes_remark) is not None:
+                    # Voice and ear belong to it until it has come to its end.
+                    self.close()
+                    take()
                     return
             case Reckon() | Take() | Give() | Agree() | AskAgain():
                 self._asking = None
@@ -231,7 +231,7 @@ class Walk:
                 self._ask("who-witnesses", self._others(lambda one: c.Witness(one.id)))
             case c.HandOver() | c.Witness() if self._door is not None:
                 self._leave_questions()
-                self._door(choice, by, self._let_in, self._turned_away)
+                self._door(choice, by, self._let_in, lambda why: self.tell(self.words.refusal(why)))
             case c.TimeUp():
                 self._follow(self.session.do(choice, by))
             case c.GivePhrase() if by.channel is not c.Channel.VOICE and self._refused:
@@ -249,9 +249,6 @@ class Walk:
         self._follow(self.session.do(act, by))
         self._listen()
         self._on_change()
-
-    def _turned_away(self, refusal: c.Refusal) -> None:
-        self.tell(self.words.refusal(refusal))
 
     def read(self, value: Decimal, channel: c.Channel) -> None:
         """Enter a number from the keypad."""
@@ -283,7 +280,7 @@ class Walk:
     def _not_understood(self, heard: Heard) -> None:
         """Ask for touch instead of guessing, where one question was answered doubtfully twice."""
         self._doubts = self._doubts + 1 if heard.why == DOUBTFUL else 0
-        if heard.why == DOUBTFUL or _near(heard.text, self._grammar):
+        if heard.why == DOUBTFUL or nearly(heard.text, self._grammar):
             self._refused = heard.text
         if self._doubts == DOUBTS:
             self.notice = self.words.say("press-instead")
@@ -345,21 +342,12 @@ class Walk:
         return running and self._door is not None
 
     @property
-    def _takes_remarks(self) -> bool:
-        """True on an open problem, where there is a microphone; an ear need not be there."""
+    def _takes_remark(self) -> Callable[[], None] | None:
+        """What takes a remark: on an open problem, with a microphone; an ear need not be there."""
         state, hearing = self.session.state, self.hearing
         problem = state.mode is Mode.HELD and state.because == "problem" and not state.ending
         hears = isinstance(hearing, Records) and hearing.microphone
-        return self._remark is not None and hears and problem and not self._only_ends
-
-    def _leave_remark(self) -> bool:
-        """Give voice and ear away, until they are asked for again; False where there is no ear."""
-        self._leave_questions()
-        if self._remark is None or not self._takes_remarks:
-            return False
-        self.close()
-        self._remark()
-        return True
+        return self._remark if hears and problem and not self._only_ends else None
 
     @property
     def _only_ends(self) -> bool:
@@ -407,8 +395,3 @@ class Walk:
             if self._grammar:
                 self._grammar |= phrases(self._own_options())
         self.hearing.allow(self._grammar)
-
-
-def _near(text: str, phrases: Iterable[str]) -> bool:
-    """True when words are nearly a phrase that may be said: talk of others beside is none."""
-    return any(ratio(text, phrase) >= _NEAR for phrase in phrases)

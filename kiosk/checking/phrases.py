@@ -40,6 +40,10 @@ COMMANDS: tuple[c.Act, ...] = (
 """Every act that has words of the kiosk's own."""
 
 
+OWN = ("say-language", "say-never-mind", "say-reckon", "say-remark", "say-witness")
+"""Messages with the words for the walk's own questions, one way of saying each."""
+
+
 class Pair(NamedTuple):
     """A phrase of a file, and another one that may be said at the same moment."""
 
@@ -130,7 +134,7 @@ def _others(plan: Plan, state: State, own: c.Act, said: Words) -> list[str]:
     found: dict[str, None] = {}
     for act in acts:
         found.update(dict.fromkeys(grammar(plan, state.step, (act,), said)))
-    found.update(dict.fromkeys(said.say(name) for name in ("say-language", "say-never-mind")))
+    found.update(dict.fromkeys(said.say(name) for name in OWN))
     found.update(dict.fromkeys(said.ways("say-help")))
     return list(found)
 

@@ -11,8 +11,8 @@ from kiosk.languages.words import Words
 from kiosk.procedure.model import Problem
 
 _SAID: Final = (
-    "next", "repeat", "back", "problem", "pause", "continue", "hand-over", "reckon", "language",
-    "help", "end",
+    "next", "repeat", "back", "problem", "remark", "pause", "continue", "hand-over", "reckon",
+    "language", "help", "end",
 )  # fmt: skip
 """What can be said, the most used first; `quick-NAME` tells what it does."""
 

@@ -166,6 +166,16 @@ class SigningKeyMade:
 
 
 @dataclass(frozen=True, slots=True)
+class ScreenTakenOver:
+    """Another screen works the kiosk from here on."""
+
+    screen: str
+    """Id of the paired screen."""
+    before: str
+    """Which screen had held it."""
+
+
+@dataclass(frozen=True, slots=True)
 class PartsReceived:
     """Spare parts came in."""
 
@@ -213,6 +223,7 @@ ShopFact = (
     | KioskRetired
     | SigningKeyMade
     | CheckpointDisagreed
+    | ScreenTakenOver
     | PinSet
     | PinGiven
     | PinRefused

@@ -6,6 +6,9 @@ import threading
 from collections.abc import Callable, Iterable
 from pathlib import Path
 
+import numpy as np
+from numpy.typing import NDArray
+
 from kiosk.listening.ear import Heard
 from kiosk.listening.ear_for import open_ear_for
 from kiosk.listening.echo import EchoFilter
@@ -50,6 +53,15 @@ class MicrophoneHearing:
         else:
             self._listener.undeafen()
 
+    @property
+    def microphone(self) -> bool:
+        """True while the source gives sound, whether or not there is an ear for it."""
+        return not self._listener.ended
+
+    def record(self, take: Callable[[NDArray[np.float32]], None] | None) -> None:
+        """Give every frame to `take`, and hear nothing in it; None hears again."""
+        self._listener.record(take)
+
     def saying(self, text: str) -> None:
         """Take note of the prompt that the kiosk begins to say, or with '' of its end."""
         self._listener.saying(text)
@@ -73,10 +85,12 @@ class MicrophoneHearing:
         with self._lock:
             if (language, worker) != self._speaker:
                 return
-            self.notice = found.notice
+            if not self._listener.ended:
+                self.notice = found.notice
         self._listener.swap_ear(found.ear)
         self._on_changed()
 
     def _trouble(self, reason: str) -> None:
-        self.notice = reason
+        with self._lock:
+            self.notice = reason
         self._on_changed()

@@ -6,6 +6,7 @@ import threading
 import time
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from concurrent.futures import Future, ThreadPoolExecutor
+from functools import cache
 from typing import Final
 
 import numpy as np
@@ -33,16 +34,27 @@ def hear_frames(
     An answer acts as soon as it would with a decoder that takes no time.
     """
     meanings = meanings_of(allowed)
-
-    def begin(utterance: Utterance) -> Future[Heard]:
-        begun: Future[Heard] = Future()
-        begun.set_result(ear.hear(utterance, tuple(meanings)))
-        return begun
-
-    turn = Turn(Gate(), begin, lambda: meanings)
+    listed = tuple(meanings)
+    turn = Turn(Gate(), lambda said: _WhenAsked(ear, said, listed), lambda: meanings)
     found = [one for frame in frames if (one := turn.feed(frame)) is not None]
     last = turn.flush()
     return [heard for _, heard in (found if last is None else [*found, last])]
+
+
+class _WhenAsked:
+    """A decoding made when its result is wanted: of a short pause inside a sentence it never is."""
+
+    def __init__(self, ear: Ear, utterance: Utterance, allowed: Sequence[str]) -> None:
+        self._heard = cache(lambda: ear.hear(utterance, allowed))
+
+    def done(self) -> bool:
+        return True
+
+    def cancel(self) -> bool:
+        return True
+
+    def result(self) -> Heard:
+        return self._heard()
 
 
 class EarFailed(Exception):
@@ -75,6 +87,9 @@ class Listener:
         self._prompt = ""
         self._prompt_from = self._prompt_until = float("-inf")
         self._meanings: Meanings = {}
+        self._take: Callable[[NDArray[np.float32]], None] | None = None
+        self.ended = False
+        """True when the source gives no more."""
         self._asked_at = float("-inf")
         self._deaf_until = float("-inf")
         self._stopping = False
@@ -102,6 +117,14 @@ class Listener:
         with self._lock:
             self._deaf_until = self._clock() + tail_s
 
+    def record(self, take: Callable[[NDArray[np.float32]], None] | None) -> None:
+        """Give every frame to `take`, in the listener's thread, and hear nothing in it.
+
+        With None hear again.
+        """
+        with self._lock:
+            self._take = take
+
     def saying(self, text: str) -> None:
         """Take note of the prompt that the kiosk begins to say, or with '' of its end."""
         with self._lock:
@@ -127,21 +150,29 @@ class Listener:
         try:
             self._drain(self._source.frames())
         except Exception as error:  # noqa: BLE001 (whatever ends the ear must reach the screen)
+            self.ended = True
             if not self._stopping:
                 self._on_trouble(f"the ear stopped: {error}")
         else:
+            self.ended = True
             if not self._stopping:
                 self._on_trouble("the sound has ended: is the microphone still plugged in?")
 
     def _drain(self, frames: Iterator[NDArray[np.float32]]) -> None:
         turn = Turn(Gate(self._clock(), self._beside), self._begin, self._what_may_be_heard)
         was_deaf = False
-        for frame in map(self._without_echo, frames):
+        for raw in frames:
+            frame = self._without_echo(raw)
             with self._lock:
-                nothing_hears = self._ear is None or (
-                    self._deaf_until == float("inf") and not self._hears_through_prompt()
+                take = self._take
+                nothing_hears = (
+                    take is not None
+                    or self._ear is None
+                    or (self._deaf_until == float("inf") and not self._hears_through_prompt())
                 )
                 deaf = self._clock() < self._deaf_until
+            if take is not None:
+                take(raw)
             if nothing_hears:
                 turn.reset()
                 turn.gate.skip()

@@ -51,7 +51,7 @@ class Beside:
                 {"hash": str, "salt": str, "text": str, "person": str, "utc": float}, pk="hash",
                 if_not_exists=True, strict=True,
             )  # fmt: skip
-        except (OSError, sqlite3.Error) as error:
+        except (OSError, sqlite3.Error, UnicodeDecodeError) as error:
             raise BesideFailed(f"{self.file}: {error}") from error
 
     @contextmanager
@@ -60,7 +60,7 @@ class Beside:
         try:
             with self._db.atomic():
                 yield
-        except sqlite3.Error as error:
+        except (sqlite3.Error, UnicodeDecodeError) as error:
             raise BesideFailed(f"{self.file}: {error}") from error
 
     # Names.

@@ -14,7 +14,7 @@ from pathlib import Path
 from typing import Final
 
 from argon2 import PasswordHasher
-from argon2.exceptions import InvalidHashError, VerificationError, VerifyMismatchError
+from argon2.exceptions import VerificationError, VerifyMismatchError
 
 from kiosk.engine.commands import Refusal
 
@@ -57,7 +57,7 @@ class Pins:
             return self._hasher.verify(kept, digits)
         except VerifyMismatchError:
             return False
-        except (InvalidHashError, VerificationError) as error:
+        except (ValueError, VerificationError) as error:
             raise self._failed(f"the entry of '{person}' is damaged") from error
 
     def put(self, person: str, digits: str) -> None:
@@ -77,7 +77,7 @@ class Pins:
             found = json.loads(self.file.read_text(encoding="utf-8"))
         except FileNotFoundError:
             return {}
-        except (OSError, ValueError) as error:
+        except (OSError, ValueError, RecursionError) as error:
             raise self._failed(str(error)) from error
         if not isinstance(found, dict) or not all(isinstance(one, str) for one in found.values()):
             raise self._failed("it is no list of hashes")

@@ -79,6 +79,8 @@ class KioskApp(App[None]):
         say = self._words().say
         self._open_voice, self._open_hearing = open_voice, open_hearing
         self._review = review
+        self.pairing_code = ""
+        """What pairs another screen with this kiosk; empty where none can be paired."""
         self.voice: Voice = SilentVoice(say("voice-opening" if open_voice else "voice-none"))
         self.hearing: Hearing = NoHearing(say("ear-opening" if open_hearing else "ear-none"))
 
@@ -150,7 +152,7 @@ class KioskApp(App[None]):
             # What was heard while a slow disk kept the screen waiting was said to another question.
             if message.at >= walking.walk.asked_at:
                 walking.hear(message.heard)
-        elif isinstance(self.screen, HiddenDigits | RemarkScreen):
+        elif isinstance(self.screen, ChooseScreen | HiddenDigits | RemarkScreen):
             self.screen.hear(message.heard)
 
     @on(NoticeChanged)
@@ -179,7 +181,8 @@ class KioskApp(App[None]):
             board.notice = board.words.say("cannot-take-up", why=str(error))
             board.draw()
             return
-        self.push_screen(WalkScreen(board.shop, found, message.start, self.voice, self.hearing))
+        walking = WalkScreen(board.shop, found, message.start, message.by, self.voice, self.hearing)
+        self.push_screen(walking)
 
     @on(WalkScreen.Over)
     def _on_over(self, message: WalkScreen.Over) -> None:

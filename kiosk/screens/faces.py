@@ -122,7 +122,8 @@ _KEYS: Final[Mapping[type, str]] = {
 }
 
 _ORDER: Final = (c.CallProblem, c.TakeOutOfService, c.SayAgain, c.Back, AskAgain, c.Pause, Leave,
-                 LeaveRemark, Reckon, ChooseLanguage, c.HandOver, c.End, NeverMind, Help)  # fmt: skip
+                 LeaveRemark, Reckon, ChooseLanguage, c.HandOver, c.End, NeverMind,
+                 Help)  # fmt: skip
 """Secondary targets, the most needed first: a narrow screen shows only the first ones."""
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from contextlib import suppress
-from typing import TYPE_CHECKING, Final, cast
+from typing import TYPE_CHECKING, ClassVar, Final, cast
 
 from textual import events, on
 from textual.app import ComposeResult
@@ -59,6 +59,9 @@ _LOW: Final = 22
 class WalkScreen(TargetScreen):
     """Draws a walk and tells it what was pressed. It knows no rule."""
 
+    AUTO_FOCUS: ClassVar[str | None] = ""
+    """Nothing is focused by itself: an Enter given out of habit answers none of several answers."""
+
     class Changed(Message):
         """The walk, its ear or its voice changed; may come from any thread."""
 
@@ -71,12 +74,13 @@ class WalkScreen(TargetScreen):
             self.left = left
 
     def __init__(
-        self, shop: Shop, found: TakenUp, start: c.Start, voice: Voice, hearing: Hearing
-    ) -> None:
+        self, shop: Shop, found: TakenUp, start: c.Start, by: c.Evidence, voice: Voice,
+        hearing: Hearing,
+    ) -> None:  # fmt: skip
         """Walk a session, begun or taken over as `start` says; its PINs have been asked for."""
         super().__init__(shop.clock)
         self.shop = shop
-        self.start = start
+        self.start, self.by = start, by
         self.walk = Walk(
             found.session, shop.site, shop.clock, voice, hearing, self._post_change,
             found.caveat, shop.bench, self._door, self._remark,
@@ -106,13 +110,13 @@ class WalkScreen(TargetScreen):
 
     def _begin(self) -> None:
         if self.walk.session.state.mode is Mode.IDLE:
-            self.walk.do(self.start, c.Evidence(c.Channel.TOUCH))
+            self.walk.do(self.start, self.by)
             return
         self.walk.take_up()
         start = self.start
         if self.walk.session.state.worker != start.worker:
             act = c.HandOver(start.worker, start.language, start.supervisor, start.pin)
-            self.walk.do(act, c.Evidence(c.Channel.TOUCH))
+            self.walk.do(act, self.by)
 
     def _door(
         self, act: Identified, by: c.Evidence, then: Then, refused: Callable[[c.Refusal], None]

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import threading
 from collections.abc import Callable, Iterable
+from pathlib import Path
 
-from kiosk.speaking.voice import Voice
+from kiosk.speaking.voice import Plays, Voice
 
 
 class AnnouncedVoice:
@@ -41,6 +42,13 @@ class AnnouncedVoice:
             on_end()
 
         self._voice.say(text, language, ended)
+
+    def play(self, sound: Path, on_end: Callable[[], None]) -> None:
+        """Play a wave file; what is in it is not announced, for nobody asked it."""
+        if isinstance(self._voice, Plays):
+            self._voice.play(sound, on_end)
+        else:
+            on_end()
 
     def prepare(self, texts: Iterable[str], language: str) -> None:
         """Render texts ahead."""

@@ -39,6 +39,8 @@ class _Utterance:
     """Monotonic seconds by which it must have ended; None before it sounds."""
     ended: bool = field(default=False)
     """Touched by the endings thread alone."""
+    sound: Path | None = field(default=None)
+    """A wave file to play instead of a text."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,6 +91,11 @@ class KioskVoice:
         """Cut off what is being said and start saying `text` as soon as it is rendered."""
         utterance = _Utterance(text, language, on_end)
         if not self._replace(utterance):
+            on_end()
+
+    def play(self, sound: Path, on_end: Callable[[], None]) -> None:
+        """Cut off what is being said and play a wave file."""
+        if not self._replace(_Utterance("", "", on_end, sound=sound)):
             on_end()
 
     def prepare(self, texts: Iterable[str], language: str) -> None:
@@ -161,7 +168,8 @@ class KioskVoice:
         try:
             if self._speaker_lost:
                 self._reopen_player()
-            sound = self._player.load(self._prompts.wave(utterance.text, utterance.language))
+            file = utterance.sound or self._prompts.wave(utterance.text, utterance.language)
+            sound = self._player.load(file)
             with self._state:
                 if self._current is utterance:
                     utterance.due = time.monotonic() + sound.seconds + self._overdue_s

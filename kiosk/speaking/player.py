@@ -218,5 +218,5 @@ def wave_seconds(path: Path) -> float:
     try:
         with wave.open(str(path), "rb") as file:
             return file.getnframes() / file.getframerate()
-    except (OSError, EOFError, wave.Error) as failure:
+    except (OSError, EOFError, wave.Error, RuntimeError, ZeroDivisionError) as failure:
         raise SpeechFailed(f"the prompt at {path} cannot be read: {failure}") from failure

@@ -107,5 +107,6 @@ def is_whole(path: Path) -> bool:
         with wave.open(str(path), "rb") as file:
             promised = file.getnframes() * file.getnchannels() * file.getsampwidth()
             return 0 < promised <= path.stat().st_size - LEAST_HEADER
-    except (OSError, EOFError, wave.Error):
+    except (OSError, EOFError, wave.Error, RuntimeError):
+        # The last is what `wave` raises for a chunk that is longer than the file.
         return False

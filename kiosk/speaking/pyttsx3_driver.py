@@ -151,7 +151,7 @@ def checked_length(path: Path) -> float:
         with wave.open(str(path), "rb") as file:
             frames = file.readframes(file.getnframes())
             seconds = file.getnframes() / file.getframerate()
-    except (wave.Error, EOFError, OSError) as error:
+    except (wave.Error, EOFError, OSError, RuntimeError, ZeroDivisionError) as error:
         raise SpeechFailed(f"the speech at {path} is no wave file: {error}") from error
     if not any(frames):
         raise SpeechFailed("the speech driver made nothing but silence of the text")

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from functools import partial
 from pathlib import Path
-from typing import Protocol
+from typing import Protocol, runtime_checkable
 
 from kiosk.speaking.kiosk_voice import KioskVoice
 from kiosk.speaking.player import NoSpeaker, Player, Tap, open_player
@@ -13,7 +13,7 @@ from kiosk.speaking.prompt_cache import PromptCache
 from kiosk.speaking.renderer import Renderer
 from kiosk.speaking.voices import SpeechFailed
 
-__all__ = ["KioskVoice", "SilentVoice", "Voice", "open_voice"]
+__all__ = ["KioskVoice", "Plays", "SilentVoice", "Voice", "open_voice"]
 
 
 class Voice(Protocol):
@@ -40,6 +40,18 @@ class Voice(Protocol):
 
     def close(self) -> None:
         """Fall silent for good."""
+        ...
+
+
+@runtime_checkable
+class Plays(Protocol):
+    """A voice that can also play a sound from a file."""
+
+    def play(self, sound: Path, on_end: Callable[[], None]) -> None:
+        """Play a wave file in place of what is being said; the end is told as that of a text.
+
+        Afterwards the voice's notice says why it could not be heard, if so.
+        """
         ...
 
 

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import asyncio
 from collections.abc import AsyncIterator, Callable, Iterable
-from contextlib import asynccontextmanager
+from contextlib import asynccontextmanager, suppress
 from decimal import Decimal
 from pathlib import Path
 
 from textual import events
+from textual.worker import WorkerFailed
 
 from kiosk.engine import commands as c
 from kiosk.engine.state import State
@@ -17,6 +18,7 @@ from kiosk.listening.ear import Heard
 from kiosk.procedure.load import Library, load_library
 from kiosk.procedure.site import Machine, Person, Sanitizer, Site
 from kiosk.screens.app import KioskApp
+from kiosk.screens.review_looking import LookingScreen
 from kiosk.screens.target import Target
 from kiosk.screens.walk_screen import WalkScreen
 from kiosk.shop import Shop
@@ -203,7 +205,17 @@ class Kiosk:
         await self.settle()
 
     async def settle(self) -> None:
-        """Let the application work until no message waits anywhere and everything is drawn.
+        """Let the application work until no message waits anywhere and everything is drawn; a page
+        that is looked up is waited for."""
+        await self.calm()
+        screen = self.app.screen
+        if isinstance(screen, LookingScreen) and screen.looking is not None:
+            with suppress(WorkerFailed):
+                await screen.looking.wait()
+            await self.settle()
+
+    async def calm(self) -> None:
+        """Let the application work until no message waits anywhere.
 
         Pilot's own pause watches the processor's time instead, and takes 25 ms for each press.
         """

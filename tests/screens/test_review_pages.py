@@ -238,9 +238,13 @@ async def test_what_was_missed_stands_above_what_is_due(history, tmp_path):
         heads = [text.index(head) for head in ("Overdue", "Due now", "To come")]
         assert heads == sorted(heads)
         missed = text[heads[0] : heads[1]]
-        # Nobody worked on the 21st and the 22nd: two machines, an opening and a close each day.
-        assert missed.count("missed") >= 6
-        assert "Laboratory sample: Counter single" in text
+        # Nobody worked on the 21st and the 22nd: of two machines an opening, a check and a close.
+        assert missed.count("missed") >= 10
+        assert "Day check: Counter single" in missed
+        # The sample of the invented history's day 6, from 0, is known by its result alone.
+        head = "Laboratory sample: Counter single · single head"
+        assert head in text
+        assert "last sampled 2026-03-18: known by the result" in text[text.index(head) :]
 
 
 async def test_each_wearing_part_is_told_with_its_age_and_its_shelf(history, tmp_path):

@@ -1,0 +1,1 @@
+"""Spoken remarks: recorded on a problem, kept beside the journal, told of in it."""
