@@ -24,10 +24,13 @@ def home_folder() -> Path:
 
 def take(folder: Path) -> FileLock:
     """Lock a data folder for this process; the lock ends with it. Raises InUse, OSError."""
-    folder.mkdir(parents=True, exist_ok=True)
     lock = FileLock(folder / "kiosk.lock")
     try:
+        folder.mkdir(parents=True, exist_ok=True)
         lock.acquire(timeout=0)
     except Timeout as error:
         raise InUse(f"another kiosk is working in {folder}; close it first") from error
+    except OSError as error:
+        mend = "make it writable, or name another folder in KIOSK_HOME"
+        raise OSError(f"the data folder {folder} cannot be written ({error}); {mend}") from error
     return lock

@@ -33,11 +33,17 @@ def behind_key(
 
 
 def open_kiosk(
-    shop: Shop, *, silent: bool = False, deaf: bool = False, review: bool = False
+    shop: Shop,
+    *,
+    silent: bool = False,
+    deaf: bool = False,
+    review: bool = False,
+    show: Callable[[KioskApp], object] = KioskApp.run,
 ) -> int:
     """Show the board until it is left; return the exit status. Opens no speaker when `silent`.
 
-    `review` begins with the supervisor's review, over the board.
+    `review` begins with the supervisor's review, over the board. `show` runs the application
+    elsewhere than in this terminal.
     """
     trouble = shop.mind_people()
     if trouble:
@@ -76,7 +82,7 @@ def open_kiosk(
         review=review,
     )
     try:
-        app.run()
+        show(app)
     finally:
         for hearing in opened:
             hearing.stop()

@@ -3,25 +3,46 @@
 from __future__ import annotations
 
 import argparse
+import sqlite3
 import sys
 from collections.abc import Callable, Sequence
 from contextlib import closing
 from dataclasses import replace
 from pathlib import Path
+from typing import Final
 
 from kiosk import home
-from kiosk.cli import calc, fleet, history, lab, log, parts, people, report, review, ship, voice
-from kiosk.cli.keeping import kept_signed, verdict_line
+from kiosk.cli import (
+    calc,
+    fleet,
+    history,
+    lab,
+    log,
+    parts,
+    people,
+    report,
+    review,
+    serve,
+    ship,
+    voice,
+)
+from kiosk.cli.keeping import kept_signed, not_retired, verdict_line
 from kiosk.cli.place import Failed, data, demo_folder, demo_site
 from kiosk.cli.place import shop as shop_of
 from kiosk.clock import LeapingClock
 from kiosk.journal.codec import UnknownEvent
+from kiosk.journal.keys import NoKey
 from kiosk.journal.store import Journal, JournalFailed
-from kiosk.procedure.fault import FaultyFile
+from kiosk.procedure.fault import FaultyFile, harmless
 from kiosk.procedure.load import load_library
 from kiosk.procedure.site import Person, Site, load_site
 from kiosk.shipped import shipped
 from kiosk.shop import Shop
+
+_DAMAGED: Final = (
+    "the database cannot be read. 'kiosk log verify' tells what is wrong with the journal, and "
+    "'kiosk log restore' goes on with a backup of it"
+)
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
@@ -30,8 +51,11 @@ def main(arguments: Sequence[str] | None = None) -> int:
     command: Callable[[argparse.Namespace], int] = parsed.command
     try:
         return command(parsed)
-    except (Failed, FaultyFile, JournalFailed, UnknownEvent, home.InUse, OSError) as error:
-        print(error, file=sys.stderr)
+    except (Failed, FaultyFile, JournalFailed, UnknownEvent, NoKey, home.InUse, OSError) as error:
+        print(*map(harmless, str(error).split("\n")), sep="\n", file=sys.stderr)
+        return 1
+    except (sqlite3.Error, UnicodeDecodeError) as error:
+        print(f"{harmless(str(error))}: {_DAMAGED}", file=sys.stderr)
         return 1
     except KeyboardInterrupt:
         return 130
@@ -79,7 +103,20 @@ def _parser() -> argparse.ArgumentParser:
     draw.add_argument("--into", type=Path, default=Path(), help="folder (default: this one)")
     draw.set_defaults(command=_draw)
 
-    for group in (log, calc, voice, lab, parts, history, people, report, review, ship, fleet):
+    for group in (
+        log,
+        calc,
+        voice,
+        lab,
+        parts,
+        history,
+        people,
+        report,
+        review,
+        serve,
+        ship,
+        fleet,
+    ):
         group.add(commands)
     return parser
 
@@ -108,11 +145,7 @@ def _open(folder: Path, site: Site, parsed: argparse.Namespace) -> int:
     from kiosk.opening import open_kiosk
 
     with home.take(folder), closing(Journal(folder)) as journal:
-        if journal.retired:
-            raise Failed(
-                f"Kiosk {journal.kiosk} is retired. Go on with its backup on the new device, or "
-                f"here: move {journal.file} away, then 'kiosk log restore FILE --new-device'."
-            )
+        not_retired(journal)
         with kept_signed(journal, site):
             return open_kiosk(
                 shop_of(folder, site, journal), silent=parsed.silent, deaf=parsed.deaf

@@ -23,6 +23,7 @@ from kiosk.journal.shop_facts import KioskRetired, ShopEvent
 from kiosk.journal.store import FILE, Journal
 from kiosk.journal.verify import export, kiosks, open_read_only
 from kiosk.journal.witness import Testimony, judge
+from kiosk.procedure.fault import harmless
 from kiosk.procedure.site import Site
 
 
@@ -118,9 +119,9 @@ def _tell(of: Testimony, said: Collection[cp.Checkpoint]) -> None:
     if of.verdict.wrong:
         print(f"What is wrong with it: {of.verdict.wrong}.")
     for lost in of.lost:
-        print(f"Lost with a move: {lost}.")
+        print(harmless(f"Lost with a move: {lost}."))
     for doubt in of.doubts:
-        print(f"In doubt: {doubt}.")
+        print(harmless(f"In doubt: {doubt}."))
     if of.vouched is not None:
         print(f"Row {of.vouched.seq} was signed on {of.vouched.utc}: up to it nothing was changed.")
     elif said:
@@ -135,7 +136,7 @@ def verdict_line(rows: int, head: str, bad_seq: int | None, what: str) -> str:
     """Return the verdict on a journal in one sentence."""
     if bad_seq is None:
         return f"The journal is whole: {rows} rows, head {head[:16]}."
-    return f"The journal is NOT whole. Row {bad_seq}: {what}."
+    return harmless(f"The journal is NOT whole. Row {bad_seq}: {what}.")
 
 
 # Keeping.
@@ -191,6 +192,15 @@ def _retire(parsed: argparse.Namespace) -> int:
     print(f"Kiosk {parsed.kiosk} is retired. Its last row is {seq}, head {head}.")
     print("Take a backup now, and go on with it: 'kiosk log restore FILE --new-device' there.")
     return 0
+
+
+def not_retired(journal: Journal) -> None:
+    """Refuse to work on with a journal that was ended. Raises Failed."""
+    if journal.retired:
+        raise Failed(
+            f"Kiosk {journal.kiosk} is retired. Go on with its backup on the new device, or "
+            f"here: move {journal.file} away, then 'kiosk log restore FILE --new-device'."
+        )
 
 
 @contextmanager

@@ -94,7 +94,7 @@ def _list(parsed: argparse.Namespace) -> int:
         intervals = load_schedule(library=shop.library).intervals
         with closing(shop.ledger()) as ledger:
             ledger.catch_up()
-            lines = ledger.parts(practice=site.practice)
+            lines = ledger.wearing(practice=site.practice)
             worn = wear(lines, site, shop.library, intervals, now)
             who = {
                 line: look.replaced_by(line, ledger) for one in worn for line in one.replaced[-1:]

@@ -211,7 +211,7 @@ def _desk(parsed: argparse.Namespace) -> Iterator[Desk]:
                 _catch_up(ledger)
                 yield Desk(
                     site=site, library=shop.library, rules=load_deviation_rules(), ledger=ledger,
-                    rows=rows, plan_of=shop.plan_of, beside=beside,
+                    rows=rows, journal=journal, plan_of=shop.plan_of, beside=beside,
                     results=_results(journal, site), authority=who, words=words(parsed.language),
                     now_utc=shop.clock.now().utc,
                 )  # fmt: skip

@@ -56,6 +56,8 @@ class Heard:
     """The utterance's own `ended_at`."""
     at_second_look: bool = False
     """Whether the text is no phrase, and the phrase was found to fit the same sound as well."""
+    noise_removed: bool = False
+    """Whether it was understood only after the noise was taken out."""
 
 
 class Ear(Protocol):

@@ -29,6 +29,8 @@ class Reading:
     """Seconds of the shortest word, where the engine tells."""
     at_second_look: bool = False
     """Whether the phrase is not what the text says."""
+    noise_removed: bool = False
+    """Whether the text was written down after the noise was taken out."""
 
 
 class ListEar(ABC):
@@ -62,4 +64,5 @@ class ListEar(ABC):
             decode_s=time.perf_counter() - begun,
             ended_at=utterance.ended_at,
             at_second_look=reading.at_second_look,
+            noise_removed=reading.noise_removed,
         )

@@ -44,7 +44,7 @@ def receipt_of(folder: Path) -> Receipt | None:
         found = json.loads((folder / RECEIPT_FILE).read_text(encoding="utf-8"))
         found["files"] = {str(name): int(size) for name, size in found["files"].items()}
         return Receipt(**found)
-    except (OSError, ValueError, TypeError, KeyError, AttributeError):
+    except (OSError, ValueError, TypeError, KeyError, AttributeError, RecursionError):
         return None
 
 

@@ -93,10 +93,11 @@ def _of(language: str, models: list[Model]) -> list[Model]:
 def _read(path: Path) -> tuple[list[Model], dict[str, str]]:
     try:
         data = tomllib.loads(path.read_text(encoding="utf-8"))
-    except (OSError, UnicodeDecodeError, tomllib.TOMLDecodeError) as error:
+    except (OSError, ValueError, RecursionError) as error:
         raise BadList(f"{path} cannot be read as TOML ({error}); mend or remove it") from error
     tables, prefer = data.get("model", []), data.get("prefer", {})
-    if not isinstance(tables, list) or not isinstance(prefer, dict):
+    whole = isinstance(tables, list) and all(isinstance(one, dict) for one in tables)
+    if not whole or not isinstance(prefer, dict):
         raise BadList(f"{path}: write [[model]] for a model and [prefer] for what to prefer")
     return [_model(path, one) for one in tables], {str(k): str(v) for k, v in prefer.items()}
 
@@ -112,6 +113,8 @@ def _model(path: Path, table: dict[str, Any]) -> Model:
     for key in _TEXTS:
         if not isinstance(table.get(key, ""), str):
             raise BadList(f"{where}: {key} must be a text in quotes")
+    if table.get("url") and not table["url"].startswith(("https://", "http://")):
+        raise BadList(f"{where}: url must begin with https://")
     if type(table.get("bytes", 0)) is not int or table.get("bytes", 0) < 0:
         raise BadList(f"{where}: bytes must be a whole number")
     if table["engine"] not in ENGINES:

@@ -68,10 +68,11 @@ def broken(model: Model, place: Path) -> str:
     return f"{model.name} in {place} is not whole: {listed} is missing. To mend: {mend}"
 
 
-def open_ear(language: str, home: Path | None = None) -> Ear | Missing:
+def open_ear(language: str, home: Path | None = None, threads: int = 2) -> Ear | Missing:
     """Open the best ear that can be had, or say what is missing. Takes seconds; fetches nothing.
 
-    `home` is the data folder in use; see `model_folders`.
+    `home` is the data folder in use; see `model_folders`. `threads` is how many one decoding may
+    use, where the engine lets that be chosen.
     """
     folders = model_folders(home)
     try:
@@ -88,7 +89,7 @@ def open_ear(language: str, home: Path | None = None) -> Ear | Missing:
             troubles.append(trouble)
             continue
         try:
-            return _opened(model, place)
+            return _opened(model, place, threads)
         except ImportError as error:
             what = f"{model.name} needs a package that is not there ({error.name})"
         except Exception as error:  # noqa: BLE001 (engines raise what they like on a broken model)
@@ -102,11 +103,11 @@ def open_ear(language: str, home: Path | None = None) -> Ear | Missing:
     return Missing(language, f"no speech model for '{language}' is installed. To mend: {mends}")
 
 
-def _opened(model: Model, place: Path) -> Ear:
+def _opened(model: Model, place: Path, threads: int) -> Ear:
     if model.engine == "whisper":
         from kiosk.listening.whisper_ear import WhisperEar
 
-        return WhisperEar(place, model.name)
+        return WhisperEar(place, model.name, threads)
     from kiosk.listening.vosk_ear import VoskEar
 
     return VoskEar(place, model.language, model.name)

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import lzma
 import os
 import zipfile
+import zlib
 from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 from tempfile import NamedTemporaryFile
@@ -50,6 +52,13 @@ Words = Mapping[str, Sequence[Sample]]
 """Name of a command, with the samples of the worker's word for it."""
 
 _FORMAT: Final = 1
+_MOST_BYTES: Final = 4_000_000
+"""Unpacked. Three samples each of seven words are some 300 kB."""
+_BROKEN: Final = (
+    OSError, ValueError, TypeError, LookupError, EOFError, MemoryError, RuntimeError,
+    AttributeError, zipfile.BadZipFile, zlib.error, lzma.LZMAError,
+)  # fmt: skip
+"""What the readers of zip files and of arrays raise for one that was cut, spoiled or made up."""
 
 
 class BrokenWords(Exception):
@@ -139,11 +148,13 @@ def taught(folder: Path, worker: str, language: str) -> dict[str, list[Sample]]:
         return {}
     try:
         with path.open("rb") as opened, np.load(opened, allow_pickle=False) as file:
+            if sum(one.file_size for one in file.zip.infolist()) > _MOST_BYTES:
+                raise ValueError("it is far too large")
             if int(file["format"]) != _FORMAT:
                 raise ValueError("another version wrote it")
             there = [word for word in TEACHABLE if f"{word}.0.core" in file]
             return {word: list(_samples(file, word)) for word in there}
-    except (OSError, ValueError, KeyError, EOFError, zipfile.BadZipFile) as error:
+    except _BROKEN as error:
         raise BrokenWords(
             f"the own words in {path} cannot be read ({error}); teach them again with "
             f"'kiosk voice teach {language} --worker {worker}'"
@@ -160,6 +171,8 @@ def _samples(file: Mapping[str, NDArray[Any]], word: str) -> Iterator[Sample]:
             raise ValueError(f"the sample {number + 1} of '{word}' has another shape")
         if not 0 <= first < last <= len(bands):
             raise ValueError(f"the sample {number + 1} of '{word}' has no speech")
+        if not (np.isfinite(bands).all() and np.isfinite(room).all()):
+            raise ValueError(f"the sample {number + 1} of '{word}' holds what is no number")
         yield Sample(bands, (first, last), room)
         number += 1
 

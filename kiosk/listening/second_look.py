@@ -17,7 +17,7 @@ from rapidfuzz import fuzz
 from tokenizers import Tokenizer
 
 from kiosk.listening.thresholds import Likeness
-from kiosk.listening.wording import NUMBER_WORDS, normal
+from kiosk.listening.wording import NUMBER_WORDS, normal, said_once
 
 NEAREST: Final = 4
 """Phrases that are scored: the most alike in spelling. Of 135 phrases of two words and more
@@ -25,10 +25,11 @@ that were written down wrong, 125 were among the first two."""
 WORDS_LEAST: Final = 2
 """A phrase of one word is never believed at a second look: 'yet' fits a 'yeah' and 'nexus' a 'next'
 within all the limits."""
-_DENIALS: Final = frozenset((
-    "no", "not", "none", "nothing", "never", "nobody", "without", "cannot", "cant", "wont", "isnt",
-    "arent", "wasnt", "dont", "doesnt", "didnt", "hasnt", "havent",
-))  # fmt: skip
+MORE_WORDS: Final = 2
+"""So many words more than a phrase has may be made of it by a noise."""
+_DENIALS: Final = frozenset(
+    ("no", "not", "none", "nothing", "never", "nobody", "without", "cannot")
+)
 _SMALLEST: Final = 1e-9
 
 
@@ -44,18 +45,31 @@ class Fit:
 
 
 def may_be(written: str, phrase: str) -> bool:
-    """Tell whether what was written down may be a misspelled `phrase`; both in normal form.
-
-    Not when one of them denies what the other says, and not when the phrase stands in it with
-    something more.
-    """
-    wrote, words = written.split(), phrase.split()
+    """Tell whether what was written down may be a misspelled `phrase`; both in normal form."""
+    words = phrase.split()
     if len(words) < WORDS_LEAST or not NUMBER_WORDS.isdisjoint(words):
         return False
-    if _DENIALS.intersection(wrote) != _DENIALS.intersection(words):
+    return written != phrase and may_be_misheard(written, phrase)
+
+
+def may_be_misheard(written: str, phrase: str) -> bool:
+    """Tell whether `phrase` may have been said where something else was written down.
+
+    Not when one of them denies what the other says, not when both are numbers, not when the phrase
+    stands in what was written with something more, and not when that was a longer sentence. A
+    single word may sound like a denial: 'no' and 'go'.
+    """
+    wrote, words = written.split(), normal(phrase).split()
+    if written == " ".join(words):
+        return True
+    if not NUMBER_WORDS.isdisjoint(words) and not NUMBER_WORDS.isdisjoint(wrote):
         return False
     count = len(words)
-    return all(wrote[at : at + count] != words for at in range(len(wrote) - count + 1))
+    if len(said_once(written).split()) > count + MORE_WORDS:
+        return False
+    if any(wrote[at : at + count] == words for at in range(len(wrote) - count + 1)):
+        return False
+    return count == 1 or _DENIALS.intersection(wrote) == _DENIALS.intersection(words)
 
 
 def nearest(written: str, allowed: Sequence[str]) -> list[tuple[float, str]]:

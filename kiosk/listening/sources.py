@@ -20,6 +20,14 @@ ROLL_OFF: Final = 0.945
 """Part of the lower Nyquist frequency that is kept, so that the filter's slope ends before it."""
 
 
+_WIDEST: Final = 4
+"""Bytes of a sample."""
+LOWEST_RATE: Final = 1_000
+HIGHEST_RATE: Final = 384_000
+"""Hertz. A header may name any rate: below the first a second of sound would fill the memory, above
+the second the filter alone would."""
+
+
 class SourceTrouble(Exception):
     """A source that cannot be read; the message says what to mend."""
 
@@ -98,7 +106,8 @@ class WaveFile(Samples):
 def read_wave(path: Path) -> tuple[NDArray[np.float32], int]:
     """Return a wave file's sound as mono float32 (-1..1) and its rate in hertz.
 
-    Raises SourceTrouble when the file is missing or is not uncompressed wave.
+    Raises SourceTrouble when the file is missing, is not uncompressed wave, or has a sample rate
+    that no microphone has.
     """
     try:
         with wave.open(str(path), "rb") as file:
@@ -106,12 +115,17 @@ def read_wave(path: Path) -> tuple[NDArray[np.float32], int]:
             raw = file.readframes(file.getnframes())
     except FileNotFoundError:
         raise SourceTrouble(f"there is no sound file {path}") from None
-    except (wave.Error, EOFError, OSError) as error:
+    except (wave.Error, EOFError, OSError, RuntimeError) as error:
         raise SourceTrouble(
             f"{path} is not an uncompressed wave file ({error}); save it as 16-bit PCM"
         ) from None
-    if rate <= 0 or channels <= 0:
-        raise SourceTrouble(f"{path} names no sample rate or channels; save it again as 16-bit PCM")
+    if channels <= 0 or not LOWEST_RATE <= rate <= HIGHEST_RATE:
+        raise SourceTrouble(
+            f"{path} names a sample rate of {rate} Hz and {channels} channels; save it again as "
+            "16-bit PCM at 16000 Hz, mono"
+        )
+    if width > _WIDEST:
+        raise SourceTrouble(f"{path} has samples of {width * 8} bits; save it as 16-bit PCM")
     samples = _from_pcm(raw[: len(raw) // (width * channels) * (width * channels)], width)
     return samples.reshape(-1, channels).mean(axis=1, dtype=np.float32), rate
 
@@ -127,10 +141,8 @@ def _from_pcm(raw: bytes, width: int) -> NDArray[np.float32]:
             wide = np.zeros((len(raw) // 3, 4), dtype=np.uint8)
             wide[:, 1:] = np.frombuffer(raw, dtype=np.uint8).reshape(-1, 3)
             whole = wide.view("<i4").reshape(-1) >> 8
-        case 4:
-            whole = np.frombuffer(raw, dtype="<i4").astype(np.int32)
         case _:
-            raise SourceTrouble(f"samples of {width * 8} bits are not read; save it as 16-bit PCM")
+            whole = np.frombuffer(raw, dtype="<i4").astype(np.int32)
     samples: NDArray[np.float32] = (whole / float(1 << (8 * width - 1))).astype(np.float32)
     return samples
 

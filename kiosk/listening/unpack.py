@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import lzma
 import os
 import shutil
 import stat
@@ -18,6 +19,10 @@ MOST_TIMES: Final = 20
 SMALL: Final = 16 << 20
 """Bytes that may be unpacked whatever the size of the zip."""
 _CHUNK: Final = 1 << 20
+_DAMAGED: Final = (
+    zipfile.BadZipFile, zlib.error, lzma.LZMAError, EOFError, NotImplementedError, RuntimeError,
+    ValueError,
+)  # fmt: skip
 _ENCRYPTED: Final = 0x1
 _BAD_IN_NAMES: Final = frozenset('\\:*?"<>|\0')
 _NOT_WANTED: Final = "__MACOSX"
@@ -57,7 +62,7 @@ def unpack(
                         progress(done, in_all)
                     file.flush()
                     os.fsync(file.fileno())
-            except (zipfile.BadZipFile, zlib.error, EOFError, NotImplementedError) as error:
+            except _DAMAGED as error:
                 raise BadArchive(f"{archive}: {entry.filename} is damaged ({error})") from error
             if target.stat().st_size != entry.file_size:
                 raise BadArchive(f"{archive}: {entry.filename} is not as long as it says")
@@ -86,7 +91,7 @@ def clear(folder: Path) -> None:
 def _opened(archive: Path) -> zipfile.ZipFile:
     try:
         return zipfile.ZipFile(archive)
-    except (zipfile.BadZipFile, EOFError, ValueError) as error:
+    except (zipfile.BadZipFile, EOFError, ValueError, NotImplementedError) as error:
         raise BadArchive(f"{archive} is not a whole zip file ({error})") from error
 
 
@@ -129,6 +134,8 @@ def _safe(entry: zipfile.ZipInfo) -> PurePosixPath:
     kind = stat.S_IFMT(entry.external_attr >> 16)
     if kind not in (0, stat.S_IFREG, stat.S_IFDIR):
         raise BadArchive(f"the zip holds an entry that is no plain file: {name!r}")
+    if entry.header_offset < 0:
+        raise BadArchive(f"the zip holds an entry that begins before the file: {name!r}")
     if entry.flag_bits & _ENCRYPTED:
         raise BadArchive(f"the zip holds an entry under a password: {name!r}")
     return path

@@ -8,14 +8,17 @@ from pathlib import Path
 from typing import Final
 
 import ctranslate2
+import numpy as np
+from numpy.typing import NDArray
 from tokenizers import Tokenizer
 
+from kiosk.listening.cleaning import cleaned
 from kiosk.listening.ear import Utterance
 from kiosk.listening.list_ear import ListEar, Reading
 from kiosk.listening.mel import log_mel
-from kiosk.listening.second_look import SecondLook
+from kiosk.listening.second_look import SecondLook, may_be_misheard
 from kiosk.listening.thresholds import SECOND_LOOK, THRESHOLDS
-from kiosk.listening.wording import normal
+from kiosk.listening.wording import normal, said_once
 
 WINDOW_S: Final = 12.0
 """Seconds of (mostly padded) sound given to the encoder; the gate's longest utterance fits in.
@@ -32,6 +35,10 @@ PROMPT: Final = ["<|startoftranscript|>", "<|notimestamps|>"]
 """No words in it: with the command list as prompt, kitchen noise was heard as commands."""
 LONGEST_TOKENS: Final = 48
 """No phrase is so long; it ends a decoder that runs on in noise."""
+
+NOISY: Final = 10.0
+"""Speech less than so many times as loud as the room (20 dB) is heard again with the noise taken
+out, if it was not understood."""
 
 
 class WhisperEar(ListEar):
@@ -59,22 +66,47 @@ class WhisperEar(ListEar):
         self._second_look = SecondLook(self._model, self._tokenizer, SECOND_LOOK)
 
     def read(self, utterance: Utterance, allowed: Sequence[str]) -> Reading:
-        """Write down what is heard; numbers may be digits or words."""
+        """Write down what is heard; numbers may be digits or words.
+
+        What is no phrase in the sound as it is may be one without the noise around it.
+        """
         features = log_mel(utterance.samples, WINDOW_S)[None]
-        encoded = self._model.encode(ctranslate2.StorageView.from_array(features))
+        encoded = self._encode(features)
+        wrote, text, confidence = self._write(encoded)
+        phrase = match(text, allowed)
+        if phrase is not None and confidence >= self.thresholds.least_confidence:
+            return Reading(text, phrase, confidence)
+        if is_noisy(utterance):
+            clean = log_mel(cleaned(utterance.samples), WINDOW_S)[None]
+            _, anew, sure = self._write(self._encode(clean))
+            other = match(anew, allowed)
+            if other is not None and phrase in (None, other) and may_be_misheard(text, other):
+                return Reading(anew, other, sure, noise_removed=True)
+        if phrase is None:
+            found = self._second_look.find(encoded, features.shape[-1], wrote, allowed)
+            if found is not None:
+                return Reading(text, *found, at_second_look=True)
+        return Reading(text, phrase, confidence)
+
+    def _encode(self, features: NDArray[np.float32]) -> ctranslate2.StorageView:
+        return self._model.encode(ctranslate2.StorageView.from_array(features))
+
+    def _write(self, encoded: ctranslate2.StorageView) -> tuple[list[int], str, float]:
+        """Return what the model writes down: tokens, normalised text, confidence 0..1."""
         result = self._model.generate(
             encoded, [PROMPT], beam_size=1, max_length=LONGEST_TOKENS, return_scores=True
         )[0]
         wrote = result.sequences_ids[0]
         text = normal(self._tokenizer.decode(wrote, skip_special_tokens=True))
-        phrase = match(text, allowed)
-        if phrase is None:
-            found = self._second_look.find(encoded, features.shape[-1], wrote, allowed)
-            if found is not None:
-                return Reading(text, *found, at_second_look=True)
-        return Reading(text, phrase, min(1.0, exp(result.scores[0])))
+        return wrote, text, min(1.0, exp(result.scores[0]))
+
+
+def is_noisy(utterance: Utterance) -> bool:
+    """Tell whether the room is so loud that taking it out may help."""
+    return utterance.speech_rms < NOISY * utterance.noise_rms
 
 
 def match(text: str, allowed: Sequence[str]) -> str | None:
-    """Return the phrase that normalised `text` equals."""
-    return next((one for one in allowed if text and normal(one) == text), None)
+    """Return the phrase that normalised `text` equals, said once or over and over."""
+    once = said_once(text)
+    return next((one for one in allowed if text and normal(one) in (text, once)), None)

@@ -5,6 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 
+def harmless(line: str) -> str:
+    """Escape what a terminal would obey, or what turns the reading around."""
+    escaped = (x if x.isprintable() else x.encode("unicode_escape").decode() for x in line)
+    return "".join(escaped)
+
+
 @dataclass(frozen=True, slots=True, order=True)
 class Fault:
     """One thing that is wrong in a file."""
@@ -21,7 +27,7 @@ class Fault:
     def __str__(self) -> str:
         place = f"{self.file}:{self.line}" if self.line else self.file
         field = f"{self.field}: " if self.field else ""
-        return f"{place}: {field}{self.what}. To mend: {self.mend}."
+        return harmless(f"{place}: {field}{self.what}. To mend: {self.mend}.")
 
 
 class FaultyFile(Exception):

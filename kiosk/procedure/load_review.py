@@ -83,11 +83,34 @@ def load_schedule(path: Path | None = None, library: Library | None = None) -> S
         if window.before_min + window.after_min + window.claim_min >= _DAY_MIN:
             what, mend = "its minutes fill a whole day", "keep their sum below 1440"
             faults.append(Fault(str(path), 0, name, what, mend))
+    faults += [*_beside_service(path, found, library)]
     for one in found.intervals:
         faults += _of_interval(path, one, library)
     if faults:
         raise FaultyFile(faults)
     return found
+
+
+def _beside_service(path: Path, found: Schedule, library: Library | None) -> Iterator[Fault]:
+    """Yield what is wrong with the day check and the taking of samples."""
+    check = found.check
+    if check is not None:
+        given = (check.after_opening_min, check.before_closing_min, check.claim_min)
+        if min(given) < 0:
+            what, mend = "a number of minutes is below 0", "write a number from 0 up"
+            yield Fault(str(path), 0, "check", what, mend)
+        if sum(given) >= _DAY_MIN:
+            what, mend = "its minutes fill a whole day", "keep their sum below 1440"
+            yield Fault(str(path), 0, "check", what, mend)
+    if library is None:
+        return
+    may = sorted(one.id for one in library.procedures.values() if one.stays_in_service)
+    named = {"check": check.procedures if check else (), "samples": found.samples}
+    for field, ids in named.items():
+        for procedure in ids:
+            if procedure not in may:
+                what = f"no procedure that leaves a machine in service is '{procedure}'"
+                yield Fault(str(path), 0, field, what, f"use one of: {', '.join(may)}")
 
 
 def _of_interval(path: Path, one: Interval, library: Library | None) -> Iterator[Fault]:

@@ -40,7 +40,7 @@ def from_text(text: str, digest: str) -> Plan | None:
             tasks.append(_TASKS[task.pop("is")].validate_python(task))
             step["task"] = {}
         plan: Plan = _PLAN.validate_python(record)
-    except (AttributeError, KeyError, TypeError, ValueError):
+    except (AttributeError, KeyError, TypeError, ValueError, RecursionError):
         return None
     steps = tuple(replace(step, task=task) for step, task in zip(plan.steps, tasks, strict=True))
     plan = replace(plan, steps=steps)

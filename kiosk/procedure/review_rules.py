@@ -106,6 +106,23 @@ class Window:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class DayCheck:
+    """What is due once on each business day while the machines serve, and its time."""
+
+    __pydantic_config__: ClassVar[Any] = _STRICT
+    procedures: tuple[str, ...]
+    """The day checks; each is walked on machines of its own kind."""
+    after_opening_min: int
+    """Minutes after opening at which its time begins."""
+    before_closing_min: int
+    """Minutes before closing at which its time is over."""
+    claim_min: int
+    """Minutes before its time begins in which a session already counts for this day."""
+    source: str
+    """Published source, or `common practice, no source`."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Interval:
     """Something that is due every so many days: a procedure, or the replacement of a part."""
 
@@ -133,4 +150,8 @@ class Schedule:
     """Languages whose text was drafted by machine and not yet checked by a fluent speaker."""
     close: Window
     open: Window
+    check: DayCheck | None = None
+    samples: tuple[str, ...] = ()
+    """Procedures by which laboratory samples are taken: a complete session of one is a sampling of
+    all heads of its machine, as a result that was entered is of its own head."""
     intervals: tuple[Interval, ...] = ()

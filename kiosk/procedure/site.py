@@ -5,7 +5,7 @@ from __future__ import annotations
 import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from datetime import date
+from datetime import date, time
 from decimal import Decimal
 from enum import StrEnum
 from pathlib import Path
@@ -168,7 +168,8 @@ def load_site(path: Path) -> Site:
     except (OSError, UnicodeDecodeError) as error:
         mend = "make the file readable, as UTF-8 text"
         raise FaultyFile([Fault(name, 0, "", f"cannot be read ({error})", mend)]) from error
-    except tomllib.TOMLDecodeError as error:
+    except (ValueError, RecursionError) as error:
+        # Of a number too long and of brackets too deep the reader itself says nothing better.
         mend = "look at the quotes, brackets and equal signs at this place"
         raise FaultyFile([Fault(name, 0, "", f"is not TOML: {error}", mend)]) from error
     try:
@@ -195,13 +196,30 @@ def _is_date(text: str) -> bool:
     return True
 
 
+def _is_time(text: str) -> bool:
+    try:
+        return f"{time.fromisoformat(text):%H:%M}" == text
+    except ValueError:
+        return False
+
+
+_AN_ID: Final = "write letters, digits and hyphens"
+
+
 def _check(name: str, site: Site) -> None:
     faults: list[Fault] = []
     try:
         ZoneInfo(site.time_zone)
-    except (ZoneInfoNotFoundError, ValueError):
+    except (ZoneInfoNotFoundError, ValueError, OSError):
+        # The OSError is that of a folder of zones, as 'Etc', or of too long a name.
         mend = "write a name of the IANA time zone list, as 'Etc/UTC'"
         faults.append(Fault(name, 0, "time_zone", f"'{site.time_zone}' is no time zone", mend))
+    faults += [
+        Fault(name, 0, field_name, f"'{text}' is no time of day", "write it as 09:30 or 21:30")
+        for field_name, text in (("opens", site.opens), ("closes", site.closes))
+        if not _is_time(text)
+    ]
+    faults += _faults_of_texts(name, site)
     for what, ids in (("machines", [m.id for m in site.machines]),
                       ("people", [p.id for p in site.people])):  # fmt: skip
         if not ids:
@@ -209,6 +227,11 @@ def _check(name: str, site: Site) -> None:
         faults += [
             Fault(name, 0, what, f"the id '{one}' stands twice", "give each an id of its own")
             for one in sorted({one for one in ids if ids.count(one) > 1})
+        ]
+        faults += [
+            Fault(name, 0, what, f"the id {one!r} holds what cannot be printed, or nothing", _AN_ID)
+            for one in ids
+            if not one or not one.isprintable()
         ]
     faults += [
         Fault(name, 0, "closed_days", f"'{one}' is no day",
@@ -239,6 +262,21 @@ def _check(name: str, site: Site) -> None:
             faults.append(Fault(name, 0, "people", what, f"add '{person.language}' to languages"))
     if faults:
         raise FaultyFile(faults)
+
+
+def _faults_of_texts(name: str, site: Site) -> list[Fault]:
+    """An id is a part of names of sessions, which a line feed would spoil in the journal's hashes;
+    an escape in a name would work on the terminal."""
+    texts = [("name", site.name)]
+    for what, listed in (("machines", site.machines), ("people", site.people)):
+        for one in listed:
+            texts += [(f"{what}.id", one.id), (f"{what}.name", one.name)]
+    mend = "write letters, digits and signs that can be seen, on one line"
+    return [
+        Fault(name, 0, where, f"{text!r} is empty or holds what cannot be printed", mend)
+        for where, text in texts
+        if not text or not text.isprintable()
+    ]
 
 
 def _faults_of_people(name: str, site: Site) -> list[Fault]:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, field
-from decimal import Decimal
+from decimal import Decimal, InvalidOperation
 from pathlib import Path
 from typing import Any
 
@@ -22,6 +22,10 @@ Where = tuple[str | int, ...]
 _INTEGER = re.compile(r"[-+]?[0-9]+")
 _DECIMAL = re.compile(r"[-+]?(\.[0-9]+|[0-9]+(\.[0-9]*)?)([eE][-+]?[0-9]+)?")
 _LOADER = getattr(yaml, "CBaseLoader", yaml.BaseLoader)
+_MOST_VALUES = 50_000
+_DEEPEST = 40
+"""An alias may stand for what it stands in, or double a file with every line; the shipped files
+hold up to 1,200 values, seven deep."""
 
 
 @dataclass(slots=True)
@@ -67,23 +71,43 @@ def read_yaml(path: Path) -> YamlSource:
     except yaml.YAMLError as error:
         mark = getattr(error, "problem_mark", None)
         line = mark.line + 1 if mark else 0
-        what = f"is not YAML: {getattr(error, 'problem', None) or error}"
+        told = getattr(error, "problem", None) or str(error).partition("\n")[0]
+        what = f"is not YAML: {told}"
         mend = "look at the indents, colons and quotes at this line"
         raise FaultyFile([Fault(name, line, "", what, mend)]) from error
     source = YamlSource(name, None)
     faults: list[Fault] = []
-    source.data = _value(node, (), source, faults)
+    try:
+        source.data = _value(node, (), source, faults)
+    except _TooMuch as error:
+        faults.append(error.args[0])
     if faults:
         raise FaultyFile(faults)
     return source
 
 
+class _TooMuch(Exception):
+    """A file says more than can be read; the fault is its argument."""
+
+
 def _value(node: Any, where: Where, source: YamlSource, faults: list[Fault]) -> Any:
     if node is None:
         return None
-    source.lines.setdefault(where, node.start_mark.line + 1)
+    line = node.start_mark.line + 1
+    source.lines.setdefault(where, line)
+    if len(where) > _DEEPEST or len(source.lines) > _MOST_VALUES:
+        what = f"holds more than {_MOST_VALUES:,} values, or more than {_DEEPEST} in one another"
+        mend = "write out what an alias (as *mix) stands for here, or split the file"
+        raise _TooMuch(Fault(source.file, line, dotted(where[:_DEEPEST]), what, mend))
     if isinstance(node, yaml.ScalarNode):
-        return node.value if node.style in ("'", '"', "|", ">") else _plain(node.value)
+        if node.style in ("'", '"', "|", ">"):
+            return node.value
+        try:
+            return _plain(node.value)
+        except (ValueError, InvalidOperation):
+            what, mend = f"'{node.value[:20]}...' is too long a number", "write a plain one, as 4.5"
+            faults.append(Fault(source.file, line, dotted(where), what, mend))
+            return None
     if isinstance(node, yaml.SequenceNode):
         return [_value(one, (*where, i), source, faults) for i, one in enumerate(node.value)]
     found: dict[str, Any] = {}

@@ -21,8 +21,9 @@ from kiosk.listening.thresholds import Thresholds
 from tests.bench.ears_figures import hear, lists
 from tests.speech.clips import Sound
 from tests.speech.kitchen import mixed
-from tests.speech.material import NEGATIVES, NOISES, VOICES, negatives, people, positives
+from tests.speech.material import NOISES, VOICES, people, positives
 from tests.speech.moments import phrases
+from tests.speech.negatives import KINDS, negatives
 from tests.speech.synth import speaker
 
 ROOM_S = 90.0
@@ -102,7 +103,7 @@ def answers(ear: ListEar) -> Iterator[Answer]:
         for allowed in lists(language).values():
             if listed[phrase] not in allowed.values():
                 yield from _of(witness, sound, allowed, "")
-    for kind in NEGATIVES:
+    for kind in KINDS:
         for block in negatives(language, kind, ROOM_S):
             for name, allowed in lists(language).items():
                 if (kind, name) != ("digits", "number"):

@@ -1,4 +1,9 @@
-"""Figures of the ears on this machine: `python -m tests.bench.bench_ears [--quick] [--hours N]`."""
+"""Figures of the ears on this machine: `python -m tests.bench.bench_ears [--quick] [--hours N]`.
+
+`--waits` measures the time from end of speech to event alone, in a minute or two: it tells the
+truth on a quiet machine only. Where `bench_tally` has left its file, the English false accepts are
+taken from there.
+"""
 
 from __future__ import annotations
 
@@ -13,7 +18,8 @@ from datetime import UTC, datetime
 from pathlib import Path
 
 from kiosk.listening.models import Missing, open_ear
-from tests.bench.ears_figures import Figures, false_accepts, figures, resident_mb
+from tests.bench.bench_tally import TALLY, table
+from tests.bench.ears_figures import Figures, false_accepts, figures, resident_mb, timed
 
 LANGUAGES = ("en", "ko")
 FALSE_HEAD = (
@@ -31,8 +37,13 @@ def main() -> None:
     asked.add_argument("--into", type=Path, default=PAGE, help="the page that is written")
     asked.add_argument("--language", choices=LANGUAGES, help="judge one, and print its figures")
     asked.add_argument("--false-accepts", action="store_true", help="nothing else, to the screen")
+    asked.add_argument("--waits", action="store_true", help="nothing else, to the screen")
     given = asked.parse_args()
-    hours = given.hours if given.hours is not None else (0.03 if given.quick else 1.0)
+    hours = given.hours if given.hours is not None else (0.03 if given.quick else 0.2)
+    if given.waits:
+        for language in [given.language] if given.language else LANGUAGES:
+            _print_waits(language)
+        return
     if given.false_accepts:
         for language in [given.language] if given.language else LANGUAGES:
             ear = open_ear(language)
@@ -47,6 +58,17 @@ def main() -> None:
     text = page(command, found)
     print(text)
     given.into.write_text(text, encoding="utf-8")
+
+
+def _print_waits(language: str) -> None:
+    ear = open_ear(language)
+    if isinstance(ear, Missing):
+        print(ear.mend)
+        return
+    columns, count = timed(ear, language)
+    gate, sound = (f"median {median:.0f}, p95 {p95:.0f}" for median, p95 in columns)
+    print(f"{language}, {ear.name}, {count} phrases, ms from the gate's end of speech: {gate}; ")
+    print(f"    from the end of the sound itself: {sound}; load {os.getloadavg()[0]:.1f}")
 
 
 def _judged_apart(language: str, hours: float, quick: bool) -> Figures:
@@ -78,12 +100,16 @@ def page(command: str, found: dict[str, Figures]) -> str:
         "",
         f"Made by `{command}` on {datetime.now(UTC).date()}: {platform.machine()}, "
         f"{os.cpu_count()} cores, Python {platform.python_version()}.",
-        "Voices are synthetic (espeak-ng) unless a line says people. A phrase counts as right when",
-        "what was heard means the same. Noise levels are below the loud parts of the speech.",
+        "Voices are synthetic (espeak-ng, the formant kind) unless a line says people or another",
+        "kind: neural is a voice trained on a person, statistical and diphone are older ways to",
+        "speak. A phrase counts as right when what was heard means the same. Noise levels are",
+        "below the loud parts of the speech.",
     ]
     for language, one in found.items():
         lines += ["", f"## {language}: {one.get('ear', 'no ear')}", ""]
         lines += [one["missing"]] if "missing" in one else _of_ear(one)
+        if language == "en" and TALLY.exists():
+            lines += ["", *table(json.loads(TALLY.read_text(encoding="utf-8")))]
     return "\n".join(lines) + "\n"
 
 
@@ -110,17 +136,23 @@ def _of_ear(one: Figures) -> list[str]:
             f"| {_share(count, 'missed')} |"
             for where, count in one["understanding"].items()
         ),
+        *([] if not one["false"] else _of_false(one["false"])),
+    ]
+
+
+def _of_false(rows: list[Figures]) -> list[str]:
+    return [
         "",
         "False accepts: sound that holds no phrase. A confirming one says next, yes, a hold's",
         "phrase or a number.",
         "",
         *FALSE_HEAD,
-        *map(_false, one["false"]),
+        *map(_false, rows),
     ]
 
 
 def _share(count: dict[str, int], outcome: str) -> str:
-    return f"{100 * count.get(outcome, 0) / count['said']:.0f} %"
+    return f"{count.get(outcome, 0)}, {100 * count.get(outcome, 0) / count['said']:.1f} %"
 
 
 def _false(row: Figures) -> str:

@@ -23,10 +23,13 @@ from kiosk.listening.endpoint import FRAME_S
 from kiosk.listening.grammar import Grammar
 from kiosk.listening.listener import FIRST_MOMENT_S, Listener, hear_frames
 from kiosk.listening.sources import Samples
+from tests.bench.bench_tally import TALLY
 from tests.speech.clips import Sound
-from tests.speech.kitchen import kitchen
-from tests.speech.material import NEGATIVES, Said, negatives, people, positives
-from tests.speech.moments import moments
+from tests.speech.kitchen import in_kitchen, kitchen
+from tests.speech.material import Said, people, positives
+from tests.speech.moments import moments, own_phrases, phrases
+from tests.speech.negatives import KINDS, negatives
+from tests.speech.voices import voices
 
 CONFIRMING = (c.Confirm, c.GivePhrase, c.Yes, c.Read)
 """Acts that say that something is so."""
@@ -64,6 +67,22 @@ def understanding(ear: Ear, said: Iterator[Said]) -> dict[str, dict[str, int]]:
     return {where: dict(count) for where, count in counts.items()}
 
 
+def said_by_voices(every: int) -> Iterator[Said]:
+    """Yield every `every`th phrase that is no number in each voice there is, clean and at 10 dB.
+
+    The words of the walk's own questions are said at a step.
+    """
+    own = own_phrases("en")
+    listed = {**dict.fromkeys(own, lists("en")["step"] | own), **phrases("en")}
+    words = [one for one, allowed in listed.items() if not isinstance(allowed[one], c.Read)]
+    for voice in voices():
+        for number, phrase in enumerate(words[::every]):
+            sound = voice.say(phrase)
+            yield Said(phrase, sound, f"{voice.kind} voices", listed[phrase])
+            noisy = in_kitchen(sound, 10, number)
+            yield Said(phrase, noisy, f"{voice.kind} voices, kitchen 10 dB", listed[phrase])
+
+
 def false_accepts(ear: Ear, language: str, hours: float) -> list[Figures]:
     """Return, for each kind of sound without phrases and each kind of list, what was taken.
 
@@ -71,11 +90,11 @@ def false_accepts(ear: Ear, language: str, hours: float) -> list[Figures]:
     goes to standard error.
     """
     found = []
-    for kind in NEGATIVES:
+    for kind in KINDS:
         rows = {name: Taken(kind, name) for name in lists(language)}
         if kind == "digits":
             del rows["number"]
-        share_s = 3600 * hours * (0.5 if kind == "people" else 0.5 / (len(NEGATIVES) - 1))
+        share_s = 3600 * hours * (0.5 if kind == "people" else 0.5 / (len(KINDS) - 1))
         for number, block in enumerate(negatives(language, kind, share_s)):
             for name, row in rows.items():
                 row.hear(ear, block, lists(language)[name])
@@ -204,16 +223,24 @@ def resident_mb() -> float:
     return int(line.split()[1]) / 1024
 
 
+def timed(ear: Ear, language: str) -> tuple[list[tuple[float, float]], int]:
+    """Return the two spreads of `waits` over some clean phrases, and how many were understood."""
+    clean = [one for one in positives(language, 8, 10_000) if one.where == "clean"]
+    hear(ear, clean[0].sound, clean[0].allowed)
+    found = waits(ear, clean[::3])
+    return [spread(column) for column in zip(*found, strict=True)], len(found)
+
+
 def figures(ear: Ear, language: str, hours: float, quick: bool) -> Figures:
     """Return all figures of an ear."""
-    every, noisy_every, timed = (8, 10, 16) if quick else (2, 3, 80)
+    every, noisy_every, sample = (8, 10, 16) if quick else (4, 4, 40)
     clean = [one for one in positives(language, every, 10_000) if one.where == "clean"]
     hear(ear, clean[0].sound, clean[0].allowed)
     listed = lists(language)
     talk = np.concatenate(list(negatives(language, "talk", 30 if quick else 120)))
     quiet = 0.001 * kitchen(30 * RATE, 0)
-    decodes, factor = decoding(ear, clean[:timed])
-    in_time = clean[:: max(1, len(clean) // timed)]
+    decodes, factor = decoding(ear, clean[:sample])
+    in_time = clean[:: max(1, len(clean) // sample)]
     first = waits(ear, in_time)
     found: Figures = {
         "decode": spread(decodes),
@@ -224,7 +251,9 @@ def figures(ear: Ear, language: str, hours: float, quick: bool) -> Figures:
     }
     if language == "en":
         found["understanding"] |= understanding(ear, islice(people(), 0, None, 4 if quick else 1))
-    found["false"] = false_accepts(ear, language, hours)
+        found["understanding"] |= understanding(ear, said_by_voices(6 if quick else 1))
+    taken_elsewhere = language == "en" and TALLY.exists()
+    found["false"] = [] if taken_elsewhere else false_accepts(ear, language, hours)
     second = waits(ear, in_time)
     found["waits"] = [
         spread(column) for run in (first, second) for column in zip(*run, strict=True)

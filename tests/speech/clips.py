@@ -31,7 +31,11 @@ FOREIGN = ("backward", "seven", "happy", "music", "the bird is in the tree", "tu
 """English that is on no list."""
 
 HOLDS = {
-    "en": ("the power is disconnected", "the machine does not start", "everything is in place"),
+    "en": (
+        "i found the power disconnected",
+        "the machine does not respond",
+        "i found everything in place",
+    ),
     "ko": ("전원 껐음", "안 움직여요"),
 }
 """Phrases of the kind that a hold asks for."""

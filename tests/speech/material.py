@@ -1,4 +1,4 @@
-"""What ears are benched on: phrases in many voices and noises, and talk that holds no phrase."""
+"""What ears should understand: phrases in many voices and noises, and words of people."""
 
 from __future__ import annotations
 
@@ -7,12 +7,10 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from kiosk.listening.ear import RATE
 from kiosk.listening.grammar import Grammar
-from kiosk.listening.sources import WaveFile, resample
 from tests.speech.clips import RECORDINGS, Sound, of_file
-from tests.speech.kitchen import compressor, humming, kitchen, mixed, water
-from tests.speech.moments import moments, phrases, prompts
+from tests.speech.kitchen import compressor, kitchen, mixed, water
+from tests.speech.moments import moments, phrases
 from tests.speech.synth import speaker
 from tests.speech.talk import TALK
 
@@ -81,13 +79,13 @@ def murmur(count: int, language: str, seed: int) -> Sound:
     chance = np.random.default_rng(seed)
     sum_ = np.zeros(count, dtype=np.float32)
     for _ in range(3):
-        one = np.concatenate([_sentence(language, chance)[3200:-9600] for _ in range(2)])
+        one = np.concatenate([sentence(language, chance)[3200:-9600] for _ in range(2)])
         one = np.tile(one, count // len(one) + 1)
         sum_ += np.roll(one, int(chance.integers(0, len(one))))[:count]
     return (sum_ / max(1e-6, float(sum_.std()))).astype(np.float32)
 
 
-def _sentence(language: str, chance: np.random.Generator) -> Sound:
+def sentence(language: str, chance: np.random.Generator) -> Sound:
     voice, rate, pitch = VOICES[language][int(chance.integers(len(VOICES[language])))]
     text = str(chance.choice(TALK[language]))
     return speaker().say(text, voice, int(rate * chance.uniform(0.9, 1.2)), pitch)
@@ -107,55 +105,3 @@ def people() -> Iterator[Said]:
         word = DIGITS[int(path.name[0])]
         if word in count:
             yield Said(word, of_file(path), "people, digits", count)
-
-
-NEGATIVES = ("people", "talk", "prompts", "digits", "noise", "humming")
-"""Kinds of sound without phrases: recordings of people; synthetic talk; the kiosk's own voice;
-recordings of digits and 'stop', which stand on no list but that of numbers; noise; humming."""
-
-
-def negatives(language: str, kind: str, seconds: float) -> Iterator[Sound]:
-    """Yield blocks of about half a minute that hold no phrase of any list, in a room with noise."""
-    made, seed = 0.0, 0
-    while made < seconds:
-        block = _block(language, kind, seed)
-        if block is None:
-            return
-        made += len(block) / RATE
-        seed += 1
-        yield block
-
-
-def _block(language: str, kind: str, seed: int) -> Sound | None:
-    chance = np.random.default_rng([seed, NEGATIVES.index(kind)])
-    names = list(NOISES)
-    if kind == "noise":
-        return 0.1 * NOISES[names[seed % 3]](30 * RATE, seed)
-    if kind == "humming":
-        return 0.1 * humming(30 * RATE, seed)
-    pieces: list[Sound] = []
-    while sum(map(len, pieces)) < 30 * RATE:
-        if kind == "talk":
-            piece = _sentence(language, chance)
-        elif kind == "prompts":
-            text = str(chance.choice(prompts(language)))
-            piece = speaker().say(text, {"en": "en-us", "ko": "ko"}[language], 150)
-        else:
-            found = _somebody(kind, chance)
-            if found is None:
-                return None
-            piece = found
-        pieces.append(np.pad(piece, (0, int(chance.uniform(0, 0.6) * RATE))))
-    sound = np.concatenate(pieces)
-    return mixed(sound, NOISES[names[seed % 3]](len(sound), seed), chance.choice([30, 20, 10]))
-
-
-def _somebody(kind: str, chance: np.random.Generator) -> Sound | None:
-    """Return a recording of a person, a little faster or slower; None where there is none."""
-    folders = ("s2i", "gsc/unknown") if kind == "people" else ("fsdd", "gsc/stop")
-    found = [sorted((RECORDINGS / folder).glob("*.wav")) for folder in folders]
-    if not all(found):
-        return None
-    path = chance.choice(found[int(chance.integers(2))])
-    speed = float(chance.uniform(0.85, 1.2))
-    return resample(WaveFile(path).samples, int(RATE * speed))

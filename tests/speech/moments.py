@@ -15,6 +15,11 @@ from kiosk.listening.grammar import Grammar, grammar
 from kiosk.procedure.plan import Count, Hold, Measure, Plan, Repeat, Task, Wait
 from tests.unit.test_shipped_procedures import plans
 
+OWN = (
+    "say-help", "say-hand-over", "say-language", "say-never-mind", "say-reckon", "say-ask-again",
+    "say-back-to-the-step", "say-other-reckonings", "say-witness", "say-remark", "say-remark-keep", "say-remark-again",
+)  # fmt: skip
+"""Messages with the words for the walk's own questions, which the engine does not know."""
 NOW = c.Instant(0.0, 0.0, "this boot")
 
 
@@ -46,6 +51,12 @@ def phrases(language: str) -> dict[str, Grammar]:
             if len(allowed) > len(found.get(phrase, {})):
                 found[phrase] = allowed
     return found
+
+
+def own_phrases(language: str) -> dict[str, str]:
+    """Return each phrase of the walk's own questions, with the name of its message."""
+    said = words(language)
+    return {phrase: name for name in OWN for phrase in said.ways(name)}
 
 
 def _states(plan: Plan) -> Iterator[State]:

@@ -317,3 +317,22 @@ def test_without_a_folder_for_prompts_the_voice_is_silent_and_the_device_given_b
     voice = open_voice(tmp_path / "file" / "prompts")
     assert "make it writable" in voice.notice
     assert player.closed == 1
+
+
+def test_a_wave_file_is_played_as_it_is_and_ends_once() -> None:
+    prompts, player, ends = FakePrompts(), FakePlayer(), Ends()
+    voice = made(prompts, player)
+    voice.say("a prompt", "en", ends.new())
+    assert player.played.acquire(timeout=LONG_S)
+    voice.play(Path("remark.wav"), ends.new())
+    assert player.played.acquire(timeout=LONG_S)
+    assert player.playing == "remark.wav"
+    assert ends.came.acquire(timeout=LONG_S)
+    assert ends.counts == [1, 0]
+    player.plays[-1]("")
+    assert ends.came.acquire(timeout=LONG_S)
+    assert prompts.asked == ["a prompt"]
+    voice.close()
+    assert ends.counts == [1, 1]
+    voice.play(Path("remark.wav"), ends.new())
+    assert ends.counts == [1, 1, 1]

@@ -65,7 +65,7 @@ def desk(folder: Path, language: str = "en", *, judged: bool = True) -> Iterator
     ledger.catch_up()
     yield Desk(
         site=shop.site, library=library(), rules=load_deviation_rules(), ledger=ledger, rows=rows,
-        plan_of=shop.plan_of, beside=shop.beside,
+        journal=journal, plan_of=shop.plan_of, beside=shop.beside,
         results=results(journal.shop_events(), practice=True), authority=usda() if judged else None,
         words=words(language), now_utc=closing_time(site(), LAST) + 86_400,
     )  # fmt: skip

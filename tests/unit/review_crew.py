@@ -24,6 +24,8 @@ ROOT = Path(__file__).parents[2]
 RULES = load_deviation_rules()
 ZONE = site_zone("America/Chicago")
 CLOSES = {"patio": "close-twin-gravity", "counter": "close-single-pump"}
+CHECKS = {"patio": "check-twin-gravity", "counter": "check-single-pump"}
+SAMPLES = {"patio": "sample-twin-gravity", "counter": "sample-single-pump"}
 OPENS = {"patio": "open-twin-gravity", "counter": "open-single-pump"}
 
 

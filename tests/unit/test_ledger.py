@@ -18,13 +18,16 @@ import pytest
 
 from kiosk.engine import commands as c
 from kiosk.engine.events import SessionStarted, StepEntered
+from kiosk.engine.state import Mode
 from kiosk.journal.shop_facts import PartReplaced, SentBack, SignedOff
 from kiosk.journal.store import Journal
+from kiosk.procedure.plan import Inspect
 from kiosk.procedure.review_rules import DeviationRules
 from kiosk.review.deviations import deviations, in_order, schedule_deviations
 from kiosk.review.intervals import spaced
 from kiosk.review.ledger import FILE, LedgerFailed
 from kiosk.review.ledger_lines import Stood
+from kiosk.review.parts import wear
 from kiosk.review.record import Asked, Ended, Said
 from kiosk.review.recording import record_of
 from kiosk.review.schedule import Duty, Stand, daily, kept
@@ -503,9 +506,52 @@ def test_a_part_replaced_outside_a_session_begins_its_days_anew(journal, tmp_pat
     tell(journal, fact, walk.now)
     made.catch_up()
     assert last_day() == day + timedelta(days=interval.days)
+    told = spaced(
+        site(), SCHEDULE.intervals, records(journal), walk.now, journal.shop_events(PartReplaced)
+    )
+    assert told == made.spaced(walk.now, practice=True)
     replaced = [x for x in made.parts(practice=True, machine=machine) if not x.session]
     assert [(x.part, x.finding, x.by, x.remark) for x in replaced] == [
         (interval.part, "replaced", "priya", "torn")
+    ]
+
+
+def test_what_tells_of_wear_is_the_same_as_from_every_look_at_a_part(journal, tmp_path, sorts):
+    write(journal, *sorts)
+    parts = (("o-rings", c.Finding.REPLACED), ("drive-seals", c.Finding.NONE_LEFT))
+    for day, (part, finding) in enumerate(parts, 3):
+        walk = Shift("patio", CLOSES["patio"], local(FIRST + timedelta(days=day), "23:10"))
+        while walk.state.mode is not Mode.COMPLETE:
+            task = walk.plan.step(walk.state.step).task
+            looks = isinstance(task, Inspect) and task.part == part
+            walk.act(c.Inspected(finding)) if looks else walk.on()
+        write(journal, walk)
+    replaced_on = (FIRST + timedelta(days=5)).isoformat()
+    tell(journal, PartReplaced("counter", "o-rings", replaced_on, "priya", "", True), walk.now)
+    made, now = caught_up(journal, tmp_path), walk.now + 86_400
+    few, every = made.wearing(practice=True), made.parts(practice=True)
+    assert {line.finding for line in few} == {"good", "replaced", "none left"}
+    assert len(few) < len(every) / 4
+
+    def told(lines):
+        return wear(lines, site(), library(), SCHEDULE.intervals, now)
+
+    assert told(few) == told(every) != ()
+    mine = made.wearing(practice=True, machine="counter")
+    assert mine == tuple(line for line in few if line.machine == "counter")
+    assert made.wearing(practice=False) == ()
+
+
+def test_first_sessions_and_counts_are_those_of_the_lines(journal, tmp_path, sorts):
+    write(journal, *sorts)
+    made = caught_up(journal, tmp_path)
+    lines = made.lines(practice=True, limit=None)[::-1]
+    assert made.first("", practice=True, limit=3) == lines[:3]
+    mine = [line for line in lines if "a" in line.workers]
+    assert made.first("a", practice=True, limit=4) == tuple(mine[:4])
+    since = lines[5].begun_utc
+    assert [tuple(one) for one in made.counts(practice=True, from_utc=since)] == [
+        (line.begun_utc, line.deviations) for line in lines if line.begun_utc >= since
     ]
 
 

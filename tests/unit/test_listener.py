@@ -13,6 +13,8 @@ from numpy.typing import NDArray
 
 from kiosk.listening.ear import NOT_ALLOWED, RATE, Heard, Utterance
 from kiosk.listening.endpoint import FIRST_SILENCE_S, FRAME, FRAME_S, SILENCE_S
+from kiosk.listening.hearing import MicrophoneHearing
+from kiosk.listening.in_use import Records
 from kiosk.listening.listener import FIRST_MOMENT_S, Listener, hear_frames
 from kiosk.listening.sources import Samples
 from kiosk.listening.turn import CERTAIN_S
@@ -291,3 +293,59 @@ def test_a_wave_is_heard_to_its_very_end(word):
     cut = word[: len(word) - 12_000]
     found = hear_frames(Samples(np.concatenate([word, cut])).frames(), ear, ["next"])
     assert [heard.phrase for heard in found] == ["next", "next"]
+
+
+def test_nothing_is_heard_in_what_is_recorded(bench, word):
+    taken: list[NDArray[np.float32]] = []
+    bench.ask("next")
+    bench.listener.record(taken.append)
+    bench.line.say(word)
+    bench.still(1.0)
+    assert bench.ear.asked == []
+    assert bench.heard == []
+    recorded = np.concatenate(taken)
+    assert np.array_equal(recorded[: len(word)], word)
+    bench.listener.record(None)
+    bench.line.say(word)
+    assert bench.heard == ["next"]
+    assert len(np.concatenate(taken)) == len(recorded)
+
+
+def test_a_word_that_was_begun_before_a_recording_is_not_heard(bench, word):
+    bench.ask("next")
+    bench.line.say(word[: len(word) // 2])
+    bench.listener.record(lambda _: None)
+    bench.line.say(word[len(word) // 2 :])
+    bench.listener.record(None)
+    bench.still(1.0)
+    assert bench.heard == []
+
+
+def test_what_is_recorded_is_recorded_while_the_ear_is_deaf_or_has_no_language(bench, word):
+    taken: list[NDArray[np.float32]] = []
+    bench.listener.deafen()
+    bench.listener.swap_ear(None)
+    bench.listener.record(taken.append)
+    bench.line.say(word)
+    assert len(np.concatenate(taken)) >= len(word)
+
+
+def test_a_source_that_has_ended_is_known(bench):
+    assert not bench.listener.ended
+    bench.line.close()
+    assert bench.told.wait(LIMIT_S)
+    assert bench.listener.ended
+
+
+def test_the_ear_in_use_records_from_its_microphone_until_that_is_gone(word):
+    line, gone, taken = Line(), threading.Event(), list[NDArray[np.float32]]()
+    hearing = MicrophoneHearing(line, lambda _: None, gone.set)
+    assert isinstance(hearing, Records)
+    assert hearing.microphone
+    hearing.record(taken.append)
+    line.say(word)
+    assert np.array_equal(np.concatenate(taken)[: len(word)], word)
+    line.close()
+    assert gone.wait(LIMIT_S)
+    assert not hearing.microphone
+    hearing.stop()

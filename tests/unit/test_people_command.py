@@ -10,12 +10,15 @@ from pathlib import Path
 import pytest
 
 from kiosk.cli import main
-from kiosk.journal.shop_facts import PersonErased, PinSet, SignedOff
+from kiosk.clock import SystemClock
+from kiosk.engine.commands import Channel, Evidence
+from kiosk.journal.shop_facts import PersonErased, PinSet, RemarkRecorded, ShopEvent, SignedOff
 from kiosk.journal.store import Journal
 from kiosk.people.beside import Beside
 from kiosk.people.pins import Pins
 from kiosk.procedure.fault import FaultyFile
 from kiosk.procedure.site import Kept, Role, load_site
+from kiosk.remarks.sounds import Lies, Sounds
 from kiosk.shipped import shipped
 
 DEMO = (shipped("demo") / "site.toml").read_text(encoding="utf-8")
@@ -150,3 +153,15 @@ def test_a_wrong_word_about_people_names_field_and_mend(tmp_path, text, field, m
     told = str(caught.value)
     assert field in told
     assert mend in told
+
+
+def test_a_spoken_remark_is_erased_with_its_worker(home, typed, capsys):
+    sha256 = Sounds(home).keep(b"what was said")
+    with closing(Journal(home)) as journal:
+        at = SystemClock().now()
+        fact = RemarkRecorded("s", "lid", "gone", sha256, 2.0, False)
+        journal.append_shop([ShopEvent(at, Evidence(Channel.TOUCH), fact)])
+    assert main(["people", "erase", "gone"]) == 0
+    assert "The sound of one spoken remark is erased too" in capsys.readouterr().out
+    assert Sounds(home).look(sha256) is Lies.MISSING
+    assert facts(home)[-1] == PersonErased("gone", "command line", 0, (sha256,))

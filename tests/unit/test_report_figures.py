@@ -149,9 +149,9 @@ def test_results_stand_as_they_were_entered_and_the_struck_one_counts_no_more(fo
     assert line.cells[3] == "wrong head"
 
 
-def test_the_due_book_counts_every_opening_and_close_of_the_days(page):
-    # Two machines, each opened and closed once a day: nothing else is due in the invented shop.
-    assert int(number(page.keys["due"][0])) == len(page.tables["due"]) == DAYS * 4
+def test_the_due_book_counts_all_daily_work_of_the_days(page):
+    # Two machines, each opened, checked and closed once a day.
+    assert int(number(page.keys["due"][0])) == len(page.tables["due"]) == DAYS * 6
     in_time = sum("done in time" in line.cells[3] for line in page.tables["due"])
     assert int(number(page.keys["in-time"][0])) == in_time
 
@@ -226,7 +226,7 @@ def test_a_day_has_its_own_sessions_only(folder):
     with desk(folder) as at:
         page = Page(as_html(day_paper(ONE_DAY, at)))
     assert len(page.tables["sessions"]) == 4
-    assert len(page.tables["due"]) == 4
+    assert len(page.tables["due"]) == 6
 
 
 def test_a_month_names_only_what_was_not_done_in_time(folder):

@@ -179,3 +179,23 @@ def test_lines_lose_nothing_and_keep_to_their_column(text, width):
     lines = Wrap(lambda piece: float(len(piece))).lines(text, width)
     assert "".join(lines).replace(" ", "") == text.replace(" ", "").replace("\n", "")
     assert all(len(line) <= max(1, width) for line in lines)
+
+
+@needs_poppler
+def test_the_words_of_a_figure_are_black_after_a_shaded_table(tmp_path):
+    whole = paper(text="안내")
+    table = next(one for one in whole.blocks if isinstance(one, Table))
+    print_of(replace(whole, blocks=(table, Picture(figure()))), tmp_path)
+    boxes = subprocess.run(
+        ["pdftotext", "-bbox", tmp_path / "x.pdf", "-"], capture_output=True, check=True, text=True
+    ).stdout
+    found = re.search(r'xMin="(\S+)" yMin="(\S+)" xMax="(\S+)" yMax="(\S+)">그림', boxes)
+    assert found is not None
+    left, top, right, bottom = (float(one) for one in found.groups())
+    # At 72 dots an inch a dot is a point.
+    crop = {"-x": left, "-y": top, "-W": right - left, "-H": bottom - top}
+    cut = [str(word) for name, value in crop.items() for word in (name, round(value))]
+    grey = subprocess.run(
+        ["pdftoppm", "-r", "72", "-gray", *cut, tmp_path / "x.pdf"], capture_output=True, check=True
+    ).stdout
+    assert min(grey.split(b"\n", 3)[3]) < 128

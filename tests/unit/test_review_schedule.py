@@ -18,9 +18,9 @@ from kiosk.procedure.review_rules import Interval
 from kiosk.review.calendar import calendar
 from kiosk.review.deviations import schedule_deviations, sentence
 from kiosk.review.intervals import next_sample, spaced
-from kiosk.review.schedule import BadTime, Duty, Stand, daily, kept, opening_hours
+from kiosk.review.schedule import DAILY, BadTime, Duty, Stand, daily, kept, opening_hours
 from kiosk.shipped import shipped
-from tests.unit.review_crew import CLOSES, OPENS, RULES, Shift, ended, library, local, site
+from tests.unit.review_crew import CHECKS, CLOSES, OPENS, RULES, Shift, ended, library, local, site
 
 SCHEDULE = load_schedule(None, library())
 DAY = date(2026, 6, 1)
@@ -41,16 +41,22 @@ def the(dues, duty: Duty, machine: str = "patio"):
     return found
 
 
-def test_a_day_has_a_morning_and_an_evening_for_each_machine():
+def test_a_day_has_a_morning_a_check_and_an_evening_for_each_machine():
     dues = due(DAY)
     assert [one.id for one in dues] == [
         "2026-06-01/open/counter",
         "2026-06-01/open/patio",
+        "2026-06-01/check/counter",
+        "2026-06-01/check/patio",
         "2026-06-01/close/counter",
         "2026-06-01/close/patio",
     ]
     assert the(dues, Duty.OPEN).procedures == (OPENS["patio"],)
+    assert the(dues, Duty.CHECK).procedures == (CHECKS["patio"],)
     assert the(dues, Duty.CLOSE, "counter").procedures == (CLOSES["counter"],)
+    assert due(DAY) == tuple(
+        one for duty in DAILY for one in daily(site(), library(), SCHEDULE, DAY, DAY, (duty,))
+    )
 
 
 def test_windows_stand_around_opening_and_closing():
@@ -90,8 +96,8 @@ def test_nights_on_which_the_clocks_change(day, closes, begins, until):
 
 def test_no_two_claims_of_a_machine_overlap_in_a_whole_year():
     dues = due(date(2026, 1, 1), date(2026, 12, 31))
-    assert len(dues) == 4 * 365
-    for duty in (Duty.OPEN, Duty.CLOSE):
+    assert len(dues) == 6 * 365
+    for duty in DAILY:
         mine = [one for one in dues if (one.duty, one.machine) == (duty, "patio")]
         for one, after in pairwise(mine):
             assert one.claim_utc <= one.from_utc <= one.until_utc < after.claim_utc
@@ -164,14 +170,7 @@ def test_nothing_is_due_on_a_machine_that_was_taken_out_of_service():
     now = local(DAY + timedelta(days=3), "12:00")
     found = kept(dues, [walk.record(), back], now, practice=True)
     patio = [one.stand for one in found if one.due.machine == "patio"]
-    assert patio == [
-        Stand.MISSED,
-        Stand.OUT_OF_SERVICE,
-        Stand.OUT_OF_SERVICE,
-        Stand.OUT_OF_SERVICE,
-        Stand.OUT_OF_SERVICE,
-        Stand.DONE,
-    ]
+    assert patio == [Stand.MISSED] * 2 + [Stand.OUT_OF_SERVICE] * 6 + [Stand.DONE]
 
 
 def test_what_was_due_before_the_machine_was_taken_out_of_service_was_missed():
@@ -180,6 +179,67 @@ def test_what_was_due_before_the_machine_was_taken_out_of_service_was_missed():
     now = local(DAY, "20:00")
     found = kept(due(DAY), [walk.record()], now, practice=True)
     assert the_kept(found, Duty.OPEN).stand is Stand.NOT_FINISHED
+
+
+def check_at(clock: str, day: date = DAY, machine: str = "patio"):
+    return ended(Shift(machine, CHECKS[machine], local(day, clock)))
+
+
+def test_a_day_check_is_due_while_the_shop_is_open():
+    """Chicago in June is UTC-5: 10:00 to 21:30 is 15:00 to 02:30 UTC."""
+    check = the(due(DAY), Duty.CHECK)
+    assert (check.from_utc, check.until_utc) == (utc("2026-06-01T15:00"), utc("2026-06-02T02:30"))
+    assert check.claim_utc == utc("2026-06-01T14:00")
+    assert check.source == "common practice, no source"
+    assert the(due(DAY, closes="01:00"), Duty.CHECK).until_utc == utc("2026-06-02T06:00")
+
+
+@pytest.mark.parametrize(
+    ("begun", "is_"),
+    [
+        ("08:50", Stand.MISSED),  # before its claim at 09:00: the day before's
+        ("09:10", Stand.DONE),
+        ("14:00", Stand.DONE),
+        ("21:29", Stand.LATE),  # done after 21:30
+        ("22:15", Stand.LATE),
+    ],
+)
+def test_a_day_check_counts_for_the_day_on_which_it_was_begun(begun, is_):
+    record = check_at(begun)
+    after = local(DAY + timedelta(days=1), "08:00")
+    found = the_kept(kept(due(DAY), [record], after, practice=True), Duty.CHECK)
+    assert (found.stand, found.session) == (is_, "" if is_ is Stand.MISSED else record.session)
+
+
+def test_a_day_check_is_one_of_its_own_machine_and_no_evening_work():
+    records = [check_at("14:00"), close_at("21:40")]
+    found = kept(due(DAY), records, local(DAY + timedelta(days=1), "08:00"), practice=True)
+    assert the_kept(found, Duty.CHECK).session == records[0].session
+    assert the_kept(found, Duty.CLOSE).session == records[1].session
+    assert the_kept(found, Duty.CHECK, "counter").stand is Stand.MISSED
+
+
+def test_a_schedule_without_a_day_check_asks_for_none():
+    without = replace(SCHEDULE, check=None)
+    assert {one.duty for one in daily(site(), library(), without, DAY, DAY)} == {
+        Duty.OPEN, Duty.CLOSE
+    }  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("language", "begun", "said"),
+    [
+        ("en", "22:15", "the day check was finished at"),
+        ("en", "", "the day check was never started"),
+        ("es", "", "el control del día no se empezó"),
+        ("ko", "", "영업 중 점검 시작하지 않음"),
+    ],
+)
+def test_a_late_or_missing_day_check_is_told(language, begun, said):
+    records = [check_at(begun)] if begun else []
+    found = kept(due(DAY), records, local(DAY + timedelta(days=1), "08:00"), practice=True)
+    told = schedule_deviations([the_kept(found, Duty.CHECK)], RULES, site())
+    assert [said in sentence(one, words(language)) for one in told] == [True]
 
 
 @pytest.mark.parametrize("seed", range(5))
@@ -281,11 +341,15 @@ def test_the_calendar_is_read_back_by_another_reader():
         assert b"\r\n" in text
         assert all(len(line) <= 75 for line in text.split(b"\r\n"))
         read = vobject.readOne(text.decode("utf-8"))
-        assert len(read.vevent_list) == len(found) == 11
+        assert len(read.vevent_list) == len(found) == 15
         uids = [one.uid.value for one in read.vevent_list]
         assert len(set(uids)) == len(uids)
         assert all(one.dtstamp.value.timestamp() == now for one in read.vevent_list)
         by_id = {one.uid.value: one for one in read.vevent_list}
+        check = by_id["2026-10-31.check.patio@0a1b"]
+        assert check.dtstart.value == datetime(2026, 10, 31, 15, tzinfo=UTC)
+        assert check.dtend.value == datetime(2026, 11, 1, 2, 30, tzinfo=UTC)
+        assert check.summary.value == words(language).say("due-check", machine="Patio twin")
         close = by_id["2026-10-31.close.patio@0a1b"]
         assert close.dtstart.value == datetime(2026, 11, 1, 2, 30, tzinfo=UTC)
         assert close.dtend.value == datetime(2026, 11, 1, 5, 30, tzinfo=UTC)
@@ -299,7 +363,8 @@ def test_the_calendar_holds_only_what_is_to_come():
     record = close_at("21:40")
     found = kept(due(DAY), [record], record.last_utc, practice=True)
     text = calendar(found, site(), "0a1b", words("en"), record.last_utc)
-    assert [one.stand for one in found] == [Stand.MISSED, Stand.MISSED, Stand.DUE, Stand.DONE]
+    stands = [Stand.MISSED] * 4 + [Stand.DUE, Stand.DONE]
+    assert [one.stand for one in found] == stands
     (event,) = vobject.readOne(text.decode("utf-8")).vevent_list
     assert event.uid.value == "2026-06-01.close.counter@0a1b"
 
@@ -309,6 +374,10 @@ def test_the_calendar_holds_only_what_is_to_come():
     [
         ("after_min: 180", "after_min: -1", "below 0"),
         ("claim_min: 240", "claim_min: 1440", "fill a whole day"),
+        ("before_closing_min: 0", "before_closing_min: -30", "below 0"),
+        ("claim_min: 60", "claim_min: 1440", "fill a whole day"),
+        ("check-single-pump", "close-single-pump", "leaves a machine in service is 'close-"),
+        ("[sample-single-pump", "[sample-pump", "leaves a machine in service is 'sample-pump'"),
         ("part: o-rings", "part: o-ring", "has no part 'o-ring'"),
         ("machine_kind: twin-gravity", "machine_kind: twin", "no machine kind is 'twin'"),
         ("part: o-rings", "procedure: polish", "no procedure is 'polish'"),

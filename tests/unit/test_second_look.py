@@ -12,7 +12,7 @@ import pytest
 from kiosk.engine import commands as c
 from kiosk.listening.ear import DOUBTFUL, Heard, Utterance
 from kiosk.listening.endpoint import FRAME, FRAME_S, SILENCE_S, Gate
-from kiosk.listening.second_look import NEAREST, Fit, believed, may_be, nearest
+from kiosk.listening.second_look import NEAREST, Fit, believed, may_be, may_be_misheard, nearest
 from kiosk.listening.settled import HARMLESS, settled
 from kiosk.listening.template_ear import WithOwnWords
 from kiosk.listening.thresholds import Likeness
@@ -49,6 +49,27 @@ HEARD = Heard("take a wig", "take a break", 0.3, "fake", "", 0.1, 0.0, at_second
 )
 def test_what_may_be_a_misspelling_of_a_phrase(written, phrase, may):
     assert may_be(written, phrase) is may
+
+
+@pytest.mark.parametrize(
+    ("written", "phrase", "may"),
+    [
+        ("step", "stop", True),
+        ("lets go", "stop", True),
+        ("not", "next", True),
+        ("the key", "repeat please", True),
+        ("stop", "stop", True),
+        ("can i have a large coffee with milk", "stop", False),
+        ("not ready to turn on", "ready to turn on", False),
+        ("the power is not connected", "the power is disconnected", False),
+        ("when it is so say ready to turn on", "ready to turn on", False),
+        ("twenty five", "thirty five", False),
+        ("it is thirty fine", "thirty five degrees", False),
+        ("dirty fire", "thirty five", True),
+    ],
+)
+def test_what_may_be_misheard_in_noise(written, phrase, may):
+    assert may_be_misheard(written, phrase) is may
 
 
 def test_the_phrases_spelled_most_alike_come_first_and_few_of_them():
@@ -144,3 +165,23 @@ def test_a_workers_own_word_goes_before_a_second_look():
     assert both.hear(said, ["pause", "take a break"]).phrase == "pause"
     nothing = WithOwnWords(Fake(HEARD), Fake(replace(own, phrase=None)))
     assert nothing.hear(said, ["pause", "take a break"]).phrase == "take a break"
+
+
+@pytest.mark.parametrize(
+    ("phrase", "means", "is_believed"),
+    [
+        ("yes", c.Yes(), False),
+        ("next", c.Confirm(), False),
+        ("seven", c.Read(7), False),
+        ("no", c.No(), True),
+        ("stop here", c.End(), True),
+        ("yes it is", c.Yes(), True),
+        ("i found everything in place", c.GivePhrase(), True),
+    ],
+)
+def test_one_word_heard_only_without_the_noise_confirms_nothing(phrase, means, is_believed):
+    heard = Heard(phrase, phrase, 0.5, "fake", "", 0.1, 0.0, noise_removed=True)
+    found = settled(heard, {phrase: means})
+    assert found.phrase == (phrase if is_believed else None)
+    assert found.why == ("" if is_believed else DOUBTFUL)
+    assert settled(replace(heard, noise_removed=False), {phrase: means}).phrase == phrase

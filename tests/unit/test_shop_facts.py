@@ -126,10 +126,20 @@ HOSTILE = st.text(
 )
 
 
+SORTS = {
+    str: HOSTILE,
+    bool: st.booleans(),
+    int: st.integers(-(1 << 63), (1 << 63) - 1),
+    float: st.floats(allow_nan=False, allow_infinity=False),
+    tuple[str, ...]: st.lists(HOSTILE, max_size=3).map(tuple),
+}
+"""What may stand in a field of each type."""
+
+
 def facts() -> st.SearchStrategy[ShopFact]:
     def of(kind: type) -> st.SearchStrategy[ShopFact]:
         hints = get_type_hints(kind)
-        fields = {n: st.booleans() if hint is bool else HOSTILE for n, hint in hints.items()}
+        fields = {name: SORTS[hint] for name, hint in hints.items()}
         return st.builds(kind, **fields)
 
     # The rows at which a journal changes hands have rules of their own.

@@ -243,7 +243,7 @@ def test_a_hand_over_asks_who_and_goes_on_in_their_language(scene):
 
 
 def test_when_the_journal_cannot_be_written_nothing_moves_and_it_is_said(scene, monkeypatch):
-    def full(session, events):
+    def full(session, events, after=None):
         raise JournalFailed("database or disk is full")
 
     before = scene.state

@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from kiosk.listening.numbers import spoken
-from kiosk.listening.wording import normal
+from kiosk.listening.wording import normal, said_once
 
 
 @pytest.mark.parametrize(
@@ -32,8 +32,12 @@ from kiosk.listening.wording import normal
         ("door & guards", "door and guards"),
         ("2 + 2", "two plus two"),
         ("OK", "okay"),
-        ("Don't.", "dont"),
-        ("don’t", "dont"),
+        ("Don't.", "do not"),
+        ("It doesn’t start.", "it does not start"),
+        ("We're finished.", "we are finished"),
+        ("Something's wrong", "something is wrong"),
+        ("I've replaced it, I'm done", "i have replaced it i am done"),
+        ("It won't start; I can't see it'll go", "it will not start i cannot see it will go"),
         ("200 ppm", "two hundred p p m"),
         ("...", ""),
         ("", ""),
@@ -56,3 +60,19 @@ def test_digits_and_words_of_a_number_come_out_the_same(value: Decimal):
 @given(st.text())
 def test_normal_form_is_its_own_normal_form(text: str):
     assert normal(normal(text)) == normal(text)
+
+
+@pytest.mark.parametrize(
+    ("written", "once"),
+    [
+        ("next next next", "next"),
+        ("step back step back step", "step back"),
+        ("the machine does not start", "the machine does not start"),
+        ("no we have no", "no we have no"),
+        ("next step next", "next step next"),
+        ("five five", "five five"),
+        ("", ""),
+    ],
+)
+def test_what_is_written_over_and_over_was_said_once(written, once):
+    assert said_once(written) == once

@@ -106,6 +106,9 @@ report-column-found = Found
 report-column-procedures = Procedures
 report-column-procedure = Procedure
 report-column-version = Version
+report-column-known = What is known
+report-column-kind = Kind of machine
+report-column-signs = What speaks against it
 report-column-digest = Digest of the text (SHA-256)
 
 ## Tables
@@ -129,6 +132,11 @@ report-due-caption-off = What was not done in its time
 report-sessions-caption = Sessions, in order of their beginning
 report-sessions-none = there was no session
 report-parts-caption = Parts replaced, worn, or miscounted
+report-wear-caption = Wearing parts as they stand on { $day }
+report-shelf-caption = Spare parts as they stand on { $day }
+report-traces = What may have led to the bad results
+report-traces-more = Only the last ones are traced; { $n } more are not.
+report-trace-caption = { $day }, { $what }: { $amount }. Looked at: { $first } to { $last }. The most suspect first
 report-people-caption = Who took part
 report-procedures-caption = Texts that were walked
 

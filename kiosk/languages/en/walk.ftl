@@ -48,7 +48,7 @@ unit-none = { $n }
 ## Words to say. Ways of saying the same are parted by a slash; the first one is shown.
 say-next = next / step complete
 say-yes = yes / yeah / yes it is
-say-no = no
+say-no = no / nope
 say-repeat = repeat please / repeat
 say-back = step back / go back
 say-problem = something is wrong / problem
@@ -843,16 +843,19 @@ found-session-early = { $machine }, { $day }: { $duty ->
 found-session-late = { $machine }, { $day }: { $duty ->
     [close] the evening work
     [open] the morning work
+    [check] the day check
    *[other] { $title }
 } was finished at { $at }. Its time was { $begins } to { $until }.
 found-session-not-finished = { $machine }, { $day }: { $duty ->
     [close] the evening work
     [open] the morning work
+    [check] the day check
    *[other] { $title }
 } was begun and not finished; last at work { $at }. Its time was { $begins } to { $until }.
 found-session-never-started = { $machine }, { $day }: { $duty ->
     [close] the evening work
     [open] the morning work
+    [check] the day check
    *[other] { $title }
 } was never started. Its time was { $begins } to { $until }.
 found-overdue = { $machine }: { $duty ->
@@ -861,5 +864,6 @@ found-overdue = { $machine }: { $duty ->
 } was due by { $day } and is not recorded.
 due-close = Evening work: { $machine }
 due-open = Morning work: { $machine }
+due-check = Day check: { $machine }
 due-sample = Laboratory sample: { $machine }
 due-other = { $title }: { $machine }

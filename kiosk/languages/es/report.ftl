@@ -106,6 +106,9 @@ report-column-found = Hallazgo
 report-column-procedures = Procedimientos
 report-column-procedure = Procedimiento
 report-column-version = Versión
+report-column-known = Lo que se sabe
+report-column-kind = Tipo de máquina
+report-column-signs = Lo que habla en contra
 report-column-digest = Resumen del texto (SHA-256)
 
 ## Tablas
@@ -129,6 +132,11 @@ report-due-caption-off = Lo que no se hizo a su tiempo
 report-sessions-caption = Sesiones, por orden de comienzo
 report-sessions-none = no hubo ninguna sesión
 report-parts-caption = Piezas cambiadas, gastadas o mal contadas
+report-wear-caption = Piezas de desgaste al { $day }
+report-shelf-caption = Piezas de repuesto al { $day }
+report-traces = Lo que pudo llevar a los malos resultados
+report-traces-more = Solo se rastrean los últimos; { $n } más no.
+report-trace-caption = { $day }, { $what }: { $amount }. Se miró: de { $first } a { $last }. Lo más sospechoso primero
 report-people-caption = Quién participó
 report-procedures-caption = Textos que se siguieron
 

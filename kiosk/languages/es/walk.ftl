@@ -848,16 +848,19 @@ found-session-early = { $machine }, { $day }: { $duty ->
 found-session-late = { $machine }, { $day }: { $duty ->
     [close] el trabajo de la noche
     [open] el trabajo de la mañana
+    [check] el control del día
    *[other] { $title }
 } terminó a las { $at }. Su tiempo era de { $begins } a { $until }.
 found-session-not-finished = { $machine }, { $day }: { $duty ->
     [close] el trabajo de la noche
     [open] el trabajo de la mañana
+    [check] el control del día
    *[other] { $title }
 } se empezó y no se terminó; última actividad { $at }. Su tiempo era de { $begins } a { $until }.
 found-session-never-started = { $machine }, { $day }: { $duty ->
     [close] el trabajo de la noche
     [open] el trabajo de la mañana
+    [check] el control del día
    *[other] { $title }
 } no se empezó. Su tiempo era de { $begins } a { $until }.
 found-overdue = { $machine }: { $duty ->
@@ -866,5 +869,6 @@ found-overdue = { $machine }: { $duty ->
 }, vencía el { $day } y no está en el registro.
 due-close = Trabajo de la noche: { $machine }
 due-open = Trabajo de la mañana: { $machine }
+due-check = Control del día: { $machine }
 due-sample = Muestra de laboratorio: { $machine }
 due-other = { $title }: { $machine }

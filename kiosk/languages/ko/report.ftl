@@ -106,6 +106,9 @@ report-column-found = 살펴본 결과
 report-column-procedures = 절차
 report-column-procedure = 절차
 report-column-version = 판
+report-column-known = 알려진 것
+report-column-kind = 기계 종류
+report-column-signs = 의심할 점
 report-column-digest = 글의 요약값 (SHA-256)
 
 ## 표
@@ -129,6 +132,11 @@ report-due-caption-off = 제때 하지 않은 일
 report-sessions-caption = 작업, 시작한 차례대로
 report-sessions-none = 작업이 없었음
 report-parts-caption = 바꾼 부품, 닳은 부품, 개수가 틀린 부품
+report-wear-caption = { $day }의 닳는 부품
+report-shelf-caption = { $day }의 예비 부품
+report-traces = 나쁜 결과로 이어졌을 수 있는 것
+report-traces-more = 마지막 것들만 되짚었습니다. { $n }개는 되짚지 않았습니다.
+report-trace-caption = { $day }, { $what }: { $amount }. 살펴본 기간: { $first }부터 { $last }까지. 가장 의심스러운 것부터
 report-people-caption = 참여한 사람
 report-procedures-caption = 따라 한 글
 

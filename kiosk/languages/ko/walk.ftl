@@ -803,16 +803,19 @@ found-session-early = { $machine }, { $day }: { $duty ->
 found-session-late = { $machine }, { $day }: { $duty ->
     [close] 저녁 작업
     [open] 아침 작업
+    [check] 영업 중 점검
    *[other] { $title }
 } 끝난 때 { $at }. 제시간은 { $begins }부터 { $until }까지였습니다.
 found-session-not-finished = { $machine }, { $day }: { $duty ->
     [close] 저녁 작업
     [open] 아침 작업
+    [check] 영업 중 점검
    *[other] { $title }
 } 시작했지만 끝내지 않음, 마지막 작업 { $at }. 제시간은 { $begins }부터 { $until }까지였습니다.
 found-session-never-started = { $machine }, { $day }: { $duty ->
     [close] 저녁 작업
     [open] 아침 작업
+    [check] 영업 중 점검
    *[other] { $title }
 } 시작하지 않음. 제시간은 { $begins }부터 { $until }까지였습니다.
 found-overdue = { $machine }: { $duty ->
@@ -821,5 +824,6 @@ found-overdue = { $machine }: { $duty ->
 }, 기한 { $day }, 기록 없음.
 due-close = 저녁 작업: { $machine }
 due-open = 아침 작업: { $machine }
+due-check = 영업 중 점검: { $machine }
 due-sample = 실험실 시료: { $machine }
 due-other = { $title }: { $machine }

@@ -1,0 +1,1 @@
+"""The kiosk on a tablet: one application, shown in the browsers of paired screens."""
