@@ -128,6 +128,12 @@ class Shop:
         shop._gate, shop._beside = self.gate, self._beside
         return shop
 
+    def elsewhere(self, journal: Journal) -> Shop:
+        """Return the same shop with another connection to its journal, for another thread."""
+        shop = Shop(self.site, self.library, journal, self.clock, self.folder)
+        shop._plans = self._plans
+        return shop
+
     def _crew(self, procedure: str, wish: Wish) -> Crew:
         """Return the people, and whether the trainee in a wish has still to learn a procedure."""
         people = {one.id: one for one in self.site.people}

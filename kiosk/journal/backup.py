@@ -70,7 +70,7 @@ def _half_written(target: Path) -> Iterator[Path]:
         with half.open("rb+") as written:
             os.fsync(written.fileno())
         half.rename(target)
-    except (OSError, sqlite3.Error) as error:
+    except (OSError, sqlite3.Error, UnicodeDecodeError) as error:
         raise BackupFailed(f"{target}: {error}") from error
     finally:
         for name in (half.name, f"{half.name}-wal", f"{half.name}-shm"):

@@ -85,7 +85,7 @@ def verify(rows: Iterable[Row], before: str = FIRST, expected: int = 1, kiosk: s
         if row["seq"] != expected:
             wrong, what = _not_in_place(row, expected, before, rest)
         elif row["hash"] != row_hash(before, row):
-            wrong, what = _not_as_written(row, before, kiosk, rest)
+            wrong, what = _not_as_written(row, before, kiosk, rest, first)
         elif row["prev"] != before:
             wrong, what = Wrong.ALTERED, "its field 'prev' was altered after it was written"
         elif row["kind"] == MOVED:
@@ -114,7 +114,9 @@ def _not_in_place(row: Row, expected: int, before: str, rest: Iterator[Row]) -> 
     return Wrong.MISSING, f"row {expected} is missing: row {seq} stands in its place"
 
 
-def _not_as_written(row: Row, before: str, kiosk: str, rest: Iterator[Row]) -> tuple[Wrong, str]:
+def _not_as_written(
+    row: Row, before: str, kiosk: str, rest: Iterator[Row], first: int
+) -> tuple[Wrong, str]:
     """Tell how a row came by a hash that is not that of its fields after the row before."""
     if row["hash"] == row_hash(row["prev"], row):
         if kiosk not in ("", row["kiosk"]):
@@ -127,7 +129,7 @@ def _not_as_written(row: Row, before: str, kiosk: str, rest: Iterator[Row]) -> t
         if row["hash"] == row_hash(before, {**_fields(one), "seq": row["seq"]}):
             return Wrong.REORDERED, f"what belongs here stands in row {one['seq']}"
     fields = _fields(row)
-    for seq in range(1, last + 1):
+    for seq in range(first, last + 1):
         if row["hash"] == row_hash(row["prev"], {**fields, "seq": seq}):
             return Wrong.REORDERED, f"row {seq} stands in its place"
     return Wrong.ALTERED, "its fields were altered after it was written"
@@ -138,7 +140,7 @@ def _not_moved(row: Row, before: str, kiosk: str) -> tuple[Wrong | None, str]:
     try:
         fact = json.loads(row["body"])["fact"]
         came = (fact["kiosk"], fact["seq"], fact["head"])
-    except (ValueError, KeyError, TypeError):
+    except (ValueError, KeyError, TypeError, RecursionError):
         return Wrong.UNREADABLE, "it tells of a move, but not from which kiosk and row"
     if came != (kiosk or came[0], row["seq"] - 1, before) or came[0] == row["kiosk"]:
         return Wrong.SPLICED, "it tells of a move from another row than the one before it"

@@ -19,6 +19,8 @@ from kiosk.journal.codec import stamp
 from kiosk.journal.shop_facts import CheckpointDisagreed, ShopEvent, SigningKeyMade
 from kiosk.journal.store import Journal, JournalFailed
 
+_LAST_SEQ = (1 << 63) - 1
+"""The largest that SQLite can look for."""
 _WAIT_S = 5.0
 """How long a stick may keep the kiosk from closing."""
 
@@ -84,11 +86,16 @@ def read(file: Path) -> tuple[tuple[Checkpoint, ...], tuple[int, ...]]:
 def _parsed(line: bytes) -> Checkpoint | None:
     try:
         one = Checkpoint(**json.loads(line))
-    except (ValueError, TypeError):
+    except (ValueError, TypeError, RecursionError):
         return None
     texts = (one.kiosk, one.hash, one.utc, one.key, one.signature)
-    whole = type(one.seq) is int and all(isinstance(text, str) for text in texts)
-    return one if whole else None
+    whole = type(one.seq) is int and 0 <= one.seq <= _LAST_SEQ
+    return one if whole and all(map(_is_plain, texts)) else None
+
+
+def _is_plain(text: object) -> bool:
+    # What no kiosk writes is not printed either: an escape could move the cursor.
+    return isinstance(text, str) and text.isprintable()
 
 
 class Checkpoints:

@@ -6,10 +6,11 @@ import json
 import re
 from dataclasses import asdict
 from datetime import UTC, datetime
-from typing import Any, get_args
+from typing import Any, get_args, get_type_hints
 
 from kiosk.engine.commands import Channel, Evidence, Instant
-from kiosk.engine.events import Event, Fact
+from kiosk.engine.events import Event, Fact, ReadBackAgreed
+from kiosk.engine.state import Stage
 from kiosk.journal.shop_facts import ShopEvent, ShopFact
 
 FACTS: dict[str, type] = {one.__name__: one for one in get_args(Fact)}
@@ -21,6 +22,20 @@ SHOP_FACTS: dict[str, type] = {one.__name__: one for one in get_args(ShopFact)}
 _STAMP = "%Y-%m-%dT%H:%M:%S.%fZ"
 _STAMPED = re.compile(r"\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{6}Z", re.ASCII)
 _LONE_SURROGATE = re.compile("[\ud800-\udfff]")
+
+
+_JSON: dict[object, frozenset[type]] = {
+    str: frozenset({str}),
+    int: frozenset({int}),
+    float: frozenset({int, float}),
+    bool: frozenset({bool}),
+    tuple[str, ...]: frozenset({tuple}),
+}
+_HOLDS: dict[type, dict[str, frozenset[type]]] = {
+    fact: {name: _JSON[kind] for name, kind in get_type_hints(fact).items()}
+    for fact in (*FACTS.values(), *SHOP_FACTS.values())
+}
+"""What each field of each fact may be. `evolve` believes a fact, so it is not believed here."""
 
 
 class UnknownEvent(ValueError):
@@ -70,6 +85,27 @@ def _parts(
             Channel(by["channel"]), by.get("heard", ""), by.get("confidence"), by.get("ear", "")
         )
         fields = {k: tuple(v) if isinstance(v, list) else v for k, v in record["fact"].items()}
-        return at, evidence, facts[kind](**fields)
+        return at, _plain(evidence), _sound(facts[kind](**fields))
     except (KeyError, TypeError, ValueError, AttributeError, RecursionError) as error:
         raise UnknownEvent(f"a row of kind '{kind}' cannot be read: {error}") from error
+
+
+def _plain(by: Evidence) -> Evidence:
+    """Return evidence whose fields are what they should be. Raises TypeError."""
+    sure = by.confidence is None or type(by.confidence) in (int, float)
+    if not (sure and type(by.heard) is str and type(by.ear) is str):
+        raise TypeError("what was heard is not written as the journal writes it")
+    return by
+
+
+def _sound(fact: Any) -> Any:
+    """Return a fact whose fields are what they should be. Raises TypeError, ValueError."""
+    for name, kinds in _HOLDS[type(fact)].items():
+        value = getattr(fact, name)
+        if type(value) not in kinds or (
+            type(value) is tuple and not all(type(one) is str for one in value)
+        ):
+            raise TypeError(f"its field '{name}' is {value!r}")
+    if isinstance(fact, ReadBackAgreed):
+        Stage(fact.next)
+    return fact

@@ -6,7 +6,7 @@ import os
 from dataclasses import dataclass, field
 from pathlib import Path
 
-from cryptography.exceptions import InvalidSignature
+from cryptography.exceptions import InvalidSignature, UnsupportedAlgorithm
 from cryptography.hazmat.primitives import serialization as s
 from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PrivateKey, Ed25519PublicKey
 
@@ -50,7 +50,7 @@ def _read(file: Path) -> SigningKey:
     file.chmod(_ONLY_THE_OWNER)
     try:
         private = s.load_pem_private_key(file.read_bytes(), password=None)
-    except (ValueError, TypeError) as error:
+    except (ValueError, TypeError, UnsupportedAlgorithm) as error:
         raise NoKey(
             f"{file} holds no key ({error}). Move it away: another key is then made, and the "
             "journal says so."
@@ -86,7 +86,7 @@ def from_pem(file: Path) -> str:
     """Read a public key from a PEM file, as hexadecimal. Raises NoKey."""
     try:
         key = s.load_pem_public_key(file.read_bytes())
-    except (OSError, ValueError) as error:
+    except (OSError, ValueError, UnsupportedAlgorithm) as error:
         raise NoKey(f"{file} holds no public key in PEM form: {error}") from error
     if not isinstance(key, Ed25519PublicKey):
         raise NoKey(f"{file} holds a key of another kind than Ed25519.")

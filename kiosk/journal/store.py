@@ -43,7 +43,8 @@ class Journal(Queries):
             self._db.enable_wal()
             self._db.execute(f"pragma synchronous = {_SYNCHRONOUS_FULL}")
             self._make_tables()
-        except (OSError, sqlite3.Error) as error:
+        except (OSError, sqlite3.Error, UnicodeDecodeError) as error:
+            # The last comes of an error of SQLite's that quotes the damaged bytes.
             raise JournalFailed(f"{self.file}: {error}") from error
         self.kiosk = str(self._one("select id from kiosk order by rowid desc limit 1"))
         self._files = self._lying()
@@ -84,10 +85,11 @@ class Journal(Queries):
 
         Returns the number of the last row. `after` is that of the session's last row as the caller
         knows it, 0 for none: no other may follow it unseen. Raises JournalFailed, and GoneOn when
-        one does, and then none of the events was written; ValueError for the shop's stream.
+        one does, and then none of the events was written; ValueError for the shop's stream, and for
+        a name with what cannot be printed, as a line feed: the chain's hashes rely on that.
         """
-        if session == STREAM:
-            raise ValueError(f"no session may be called '{STREAM}': that is the shop's own stream")
+        if session == STREAM or not session.isprintable():
+            raise ValueError(f"no session may be called {session!r}: not as the shop's own stream")
         return self._append(session, events, after)
 
     def keep_text(self, digest: str, text: str) -> None:
@@ -132,6 +134,9 @@ class Journal(Queries):
                     before = row["hash"] = chain.row_hash(before, row)
                     rows.append(row)
                 self._db.table("journal").insert_all(rows)
+                if self.mark() != (seq, before):
+                    # A trigger that is none of ours can swallow a row and raise no error.
+                    raise OSError("what was written is not there; go on with a backup of it")
         except (OSError, sqlite3.Error) as error:
             raise JournalFailed(f"{self.file}: {error}") from error
         if self.after_end and any(type(event.fact).__name__ in _ENDS for event in events):

@@ -9,6 +9,7 @@ from kiosk.engine.events import Event, SessionStarted
 from kiosk.engine.state import fold
 from kiosk.journal.codec import stamp
 from kiosk.journal.shop_facts import ShopEvent
+from kiosk.procedure.fault import harmless
 
 
 def session_line(session: str, events: Sequence[Event]) -> str:
@@ -18,7 +19,7 @@ def session_line(session: str, events: Sequence[Event]) -> str:
         return f"{session}  (no beginning)"
     minutes = (events[-1].at.utc - events[0].at.utc) / 60
     practice = "  practice" if started.practice else ""
-    return (
+    return harmless(
         f"{session}  {stamp(events[0].at.utc)[:16]}Z  {minutes:4.0f} min  {started.procedure}"
         f"  {started.worker}  {fold(events).mode}{practice}"
     )
@@ -36,7 +37,8 @@ def event_line(event: Event | ShopEvent) -> str:
         sure = "" if event.by.confidence is None else f" {event.by.confidence:.2f}"
         heard = f"  heard '{event.by.heard}'{sure} by {event.by.ear}"
     kind = type(event.fact).__name__
-    return f"{stamp(event.at.utc)}  {event.by.channel:5}  {kind}  {'  '.join(said)}{heard}"
+    line = f"{stamp(event.at.utc)}  {event.by.channel:5}  {kind}  {'  '.join(said)}{heard}"
+    return harmless(line)
 
 
 def _plain(value: object) -> str:

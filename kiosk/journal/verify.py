@@ -67,6 +67,13 @@ def is_journal(file: Path) -> bool:
         return data.read(len(_SQLITE)) == _SQLITE
 
 
+def _is_table(connection: sqlite3.Connection) -> None:
+    """Raise sqlite3.Error where a view or the like stands for the table: it might never end."""
+    sql = "select 1 from sqlite_master where type = 'table' and name = 'journal' and rootpage > 0"
+    if connection.execute(sql).fetchone() is None:
+        raise sqlite3.DatabaseError("it holds no table 'journal'")
+
+
 def rows(connection: sqlite3.Connection, since: int = 1) -> Iterator[sqlite3.Row]:
     """Yield rows from a seq on, in order. Raises sqlite3.Error where the file is damaged."""
     sql = f"select {', '.join(COLUMNS)} from journal where seq >= ? order by seq"  # noqa: S608
@@ -79,7 +86,7 @@ def kiosks(file: Path) -> tuple[str, ...]:
         with closing(open_read_only(file)) as connection:
             sql = "select id from kiosk union select kiosk from journal"
             return tuple(str(one) for (one,) in connection.execute(sql))
-    except sqlite3.Error:
+    except (sqlite3.Error, UnicodeDecodeError):
         return ()
 
 
@@ -90,6 +97,7 @@ def check(file: Path, wanted: frozenset[int] = frozenset()) -> Checked:
     seen = Seen()
     try:
         with closing(open_read_only(file)) as connection:
+            _is_table(connection)
             sql = "select name from sqlite_master where type = 'trigger'"
             there = {name for (name,) in connection.execute(sql)}
             verdict = chain.verify(_watched(rows(connection), seen, wanted))
@@ -123,7 +131,10 @@ def _exported(file: Path) -> Iterator[Row]:
     texts = set(chain.COVERED) - {"seq", "mono_us"} | {"prev", "hash"}
     with file.open(encoding="utf-8") as lines:
         for line in lines:
-            row = json.loads(line)
+            try:
+                row = json.loads(line)
+            except RecursionError as error:
+                raise ValueError("a line is no row of a journal") from error
             if not isinstance(row, dict) or not all(isinstance(row.get(x), str) for x in texts):
                 raise ValueError("a line is no row of a journal")
             if type(row.get("seq")) is not int or type(row.get("mono_us")) is not int:
@@ -154,7 +165,7 @@ def _watched(found: Iterator[Row], seen: Seen, wanted: frozenset[int]) -> Iterat
 def _key(body: str) -> str:
     try:
         return str(json.loads(body)["fact"]["key"])
-    except (ValueError, KeyError, TypeError):
+    except (ValueError, KeyError, TypeError, RecursionError):
         return ""
 
 

@@ -20,6 +20,7 @@ from kiosk.procedure.site import Site
 from kiosk.review.barrels import Judged
 from kiosk.review.ledger import Ledger
 from kiosk.review.parts import wear
+from kiosk.review.schedule import Duty
 
 _DAY_S: Final = 86_400.0
 
@@ -85,16 +86,24 @@ class Gallery:
     def _closings(self) -> Figure | None:
         first, last = self.reader.day(self._from_utc), self.reader.day(self.now_utc)
         practice = self.site.practice
-        kept = self.ledger.kept(first, last, self.now_utc, practice=practice)
-        lines = self.ledger.lines(practice=practice, from_utc=self._from_utc - _DAY_S, limit=None)
+        kept = self.ledger.kept(first, last, self.now_utc, practice=practice, duties=(Duty.CLOSE,))
+        named = {name for one in kept for name in one.due.procedures}
+        since = self._from_utc - _DAY_S
+        lines = [
+            line
+            for name in sorted(named)
+            for line in self.ledger.lines(
+                practice=practice, procedure=name, from_utc=since, limit=None
+            )
+        ]
         return closings(kept, lines, self.reader)
 
     def _deviations(self) -> Figure | None:
-        lines = self.ledger.lines(practice=self.site.practice, from_utc=self._from_utc, limit=None)
-        return deviations(lines, self.reader, what=self.site.name)
+        counts = self.ledger.counts(practice=self.site.practice, from_utc=self._from_utc)
+        return deviations(counts, self.reader, what=self.site.name)
 
     def _wear(self) -> Figure | None:
-        lines = self.ledger.parts(practice=self.site.practice)
+        lines = self.ledger.wearing(practice=self.site.practice)
         worn = wear(lines, self.site, self.library, self.intervals, self.now_utc)
         return wear_picture(worn, self.reader, self.now_utc)
 

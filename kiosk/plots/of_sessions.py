@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 from statistics import median
-from typing import Final
+from typing import Final, Protocol
 
 from kiosk.plots.axes import day_axis, number_axis, when
 from kiosk.plots.figure import (
@@ -63,7 +63,16 @@ def lengths(lines: Sequence[ledger.Line], reader: Reader, *, what: str = "") -> 
     )  # fmt: skip
 
 
-def deviations(lines: Sequence[ledger.Line], reader: Reader, *, what: str = "") -> Chart | None:
+class Counted(Protocol):
+    """A session of which nothing is asked but this."""
+
+    @property
+    def begun_utc(self) -> float: ...
+    @property
+    def deviations(self) -> int: ...
+
+
+def deviations(lines: Sequence[Counted], reader: Reader, *, what: str = "") -> Chart | None:
     """Return how many deviations were found in a session on average, over time; None for none."""
     if not lines:
         return None
@@ -127,10 +136,10 @@ def _point(line: ledger.Line, reader: Reader) -> Point:
     return Point(_x(line, reader), line.length_s / _MINUTE, source)
 
 
-def _x(line: ledger.Line, reader: Reader) -> float:
+def _x(line: Counted, reader: Reader) -> float:
     return when(line.begun_utc, reader.zone)
 
 
-def _days(ordered: Sequence[ledger.Line], reader: Reader) -> Axis:
+def _days(ordered: Sequence[Counted], reader: Reader) -> Axis:
     ends: list[date] = [reader.day(one.begun_utc) for one in (ordered[0], ordered[-1])]
     return day_axis(ends[0], ends[1], reader.words)

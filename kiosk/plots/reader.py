@@ -35,10 +35,7 @@ class Reader:
 
     def replaced_by(self, line: PartLine, ledger: Ledger) -> str:
         """Return who replaced a part: who entered it, or who worked in the session."""
-        return ", ".join(
-            self.person(one)
-            for one in ([line.by] if line.by else ledger.line(line.session).workers)
-        )
+        return ", ".join(self.person(one) for one in ledger.replaced_by(line))
 
     def day(self, at_utc: float) -> date:
         """Return the day on the site's calendar."""

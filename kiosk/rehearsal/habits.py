@@ -12,7 +12,7 @@ from kiosk.languages.words import words
 from kiosk.listening.grammar import label
 from kiosk.procedure.plan import Count, Do, Hold, Inspect, Measure, Repeat, Step, Wait
 from kiosk.procedure.site import Person
-from kiosk.rehearsal.worker import Stuck, answer, right_value
+from kiosk.rehearsal.worker import Stuck, answer, passes, right_value
 from kiosk.session import Session
 
 EAR = "invented"
@@ -111,6 +111,8 @@ class Shift:
     habit: Habit
     mishaps: Mishaps
     chance: random.Random
+    wander: random.Random
+    """By it a good mix temperature is now lower and now higher."""
     _told: Decimal | None = field(default=None, init=False)
     """The number that waits for its read-back."""
 
@@ -202,7 +204,14 @@ class Shift:
             wrong, self.mishaps.strip = self.mishaps.strip, None
         elif limit == "mix temperature":
             wrong, self.mishaps.mix = self.mishaps.mix, None
-        return right_value(task) if wrong is None else wrong
+        if wrong is not None:
+            return wrong
+        usual = right_value(task)
+        if limit != "mix temperature" or not isinstance(task, Measure):
+            return usual
+        # One of the warmer half of those that pass.
+        good = [one for one in task.choices if one >= usual and passes(task, one)]
+        return self.wander.choice(good or [usual])
 
     def _by(self, act: c.Act, step: Step) -> c.Evidence:
         if self.chance.random() < self.habit.touch:

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from datetime import date, datetime, time, timedelta
 from decimal import Decimal
 from pathlib import Path
+from types import MappingProxyType
 from zoneinfo import ZoneInfo
 
 from kiosk import home
@@ -48,6 +49,8 @@ _REPORT_AFTER = 3
 _CREW = 2
 """Machines that are worked one after the other. More are worked at the same time, each pair as by a
 kiosk switched on for it: one kiosk could not walk them all in a night."""
+_CHECKED = 0.93
+"""Chance that a machine's day check is made."""
 _CHANCES = {"strip": 0.03, "mix": 0.03, "replaced": 0.02, "late": 0.03}
 """Chance in a session of a mishap that is put right, and of a late breakdown."""
 
@@ -110,8 +113,9 @@ class History:
         seed: int,
         plants: Sequence[Plant],
         new_from: int = 20,
+        checks: Mapping[str, Plan] = MappingProxyType({}),
     ) -> None:
-        """Take the site's `plans`: machine to its assembly and its breakdown.
+        """Take the site's `plans`: machine to its assembly and its breakdown; and its day `checks`.
 
         `new_from` is the day, from 0, on which the new worker begins; one planted new worker
         begins for that sample instead. Raises NotInvented for a site that is no practice.
@@ -120,11 +124,13 @@ class History:
             raise NotInvented("A history is invented for a site marked 'practice = true' only.")
         self.made = Invented()
         self.journal, self._site, self._plans, self._heads = journal, site, plans, heads
-        self._plants = plants
+        self._plants, self._checks = plants, checks
         supervisors = [one.id for one in site.people if one.role is Role.SUPERVISOR]
         self._signs = next(iter(supervisors), site.people[0].id)
         # For a story, not for secrets.
         self._chance = random.Random(seed)  # noqa: S311
+        # By a chance of their own, so that the rest of a story is the same without them.
+        self._aside = random.Random(f"{seed} beside")  # noqa: S311
         self._clock = InventedClock()
         names = list(plans)
         self._crews = [names[n : n + _CREW] for n in range(0, len(names), _CREW)]
@@ -167,6 +173,7 @@ class History:
                 if self._apart[machine]:
                     self._walk(machine, day, assembles=True)
         self._clock.leap_to(opens + 4 * 3600)
+        self._check(day)
         self._due_reports(day)
         self._replace_worn(day, today)
         if day in sample_days(day + 1):
@@ -176,6 +183,19 @@ class History:
                 self._clock.start_day(closes - 3600)
             self._clock.leap_to(closes - self._chance.uniform(-5, 10) * 60)
             self._close(crew, day)
+
+    def _check(self, day: int) -> None:
+        """Make the day checks of the machines that serve."""
+        for machine, plan in self._checks.items():
+            if not self._apart[machine] and self._aside.random() < _CHECKED:
+                mishaps = Mishaps()
+                if self._aside.random() < _CHANCES["strip"]:
+                    mishaps.strip = Decimal(50)
+                if self._aside.random() < _CHANCES["mix"]:
+                    mishaps.mix = warm(plan, 1)
+                who, habit = self._aside.choice(self._there(day))
+                name = self._name(machine, self._aside)
+                self._written(plan, name, who, habit, mishaps, self._aside)
 
     def _close(self, crew: Sequence[str], day: int) -> None:
         if self._chance.random() < _CHANCES["late"]:
@@ -195,16 +215,11 @@ class History:
 
     def _walk(self, machine: str, day: int, *, assembles: bool) -> None:
         plan = self._plans[machine][0 if assembles else 1]
-        at = datetime.fromtimestamp(self._clock.now().utc, ZoneInfo(self._site.time_zone)).date()
-        session = f"{at}-{machine}-{self._chance.getrandbits(32):08x}"
+        session = self._name(machine, self._chance)
         plant, mishaps = self._mishaps(plan, machine, day, assembles=assembles)
         who, habit = self._worker(day, plant)
-        walk = Session(plan, self.journal, self._clock, session)
-        Shift(walk, self._clock, who, habit, mishaps, self._chance).walk()
-        self.journal.write(session)
-        self.made.sessions += 1
+        self._written(plan, session, who, habit, mishaps, self._chance)
         self._apart[machine] = plan.leaves is Standing.DRYING
-        self._clock.leap(self._chance.uniform(60, 240))
         soil = self._soil[machine]
         soil.cleaned()
         if plant is not None:
@@ -215,6 +230,22 @@ class History:
                 soil.add(plant.cause)
         if not assembles and self._chance.random() < 0.8:
             self._tell(SignedOff(session, self._signs, ""))
+
+    def _name(self, machine: str, chance: random.Random) -> str:
+        zone = ZoneInfo(self._site.time_zone)
+        at = datetime.fromtimestamp(self._clock.now().utc, zone).date()
+        return f"{at}-{machine}-{chance.getrandbits(32):08x}"
+
+    def _written(
+        self, plan: Plan, session: str, who: Person, habit: Habit, mishaps: Mishaps,
+        chance: random.Random,
+    ) -> None:  # fmt: skip
+        """Walk a session and write it."""
+        walk = Session(plan, self.journal, self._clock, session)
+        Shift(walk, self._clock, who, habit, mishaps, chance, self._aside).walk()
+        self.journal.write(session)
+        self.made.sessions += 1
+        self._clock.leap(chance.uniform(60, 240))
 
     def _mishaps(
         self, plan: Plan, machine: str, day: int, *, assembles: bool
@@ -240,12 +271,15 @@ class History:
         return None, found
 
     def _worker(self, day: int, plant: Plant | None) -> tuple[Person, Habit]:
-        there = [(who, habit) for who, habit, since in self._crew if since <= day]
+        there = self._there(day)
         if plant is not None and plant.cause is Clue.NEW_WORKER:
             return next((one for one in there if one[1] is NEW), there[-1])
         if plant is not None and plant.cause is Clue.SHORT_CONTACT:
             return next((one for one in there if one[1] is HURRIED), there[-1])
         return self._chance.choice(there)
+
+    def _there(self, day: int) -> list[tuple[Person, Habit]]:
+        return [(who, habit) for who, habit, since in self._crew if since <= day]
 
     # What belongs to no session.
 

@@ -11,6 +11,7 @@ from pathlib import Path
 
 from kiosk.clock import SystemClock
 from kiosk.procedure.load import Library
+from kiosk.procedure.load_review import load_schedule
 from kiosk.procedure.model import Standing
 from kiosk.procedure.plan import Plan
 from kiosk.procedure.site import Site
@@ -38,7 +39,10 @@ def invent(
         shop = Shop(site, library, journal, SystemClock(), folder)
         # For a story, not for secrets.
         plants = plants_for(site, days, random.Random(seed))  # noqa: S311
-        history = History(journal, site, plans_of(shop), heads_of(site, library), seed, plants)
+        history = History(
+            journal, site, plans_of(shop), heads_of(site, library), seed, plants,
+            checks=checks_of(shop),
+        )  # fmt: skip
         return history.run(first, days, progress)
 
 
@@ -55,6 +59,17 @@ def many_machines(site_file: str, machines: int) -> str:
         for like, nth in ((known[n % len(known)], n // len(known) + 1),)
     ]
     return "\n".join([site_file, *added])
+
+
+def checks_of(shop: Shop) -> Mapping[str, Plan]:
+    """Return each machine's proven day check, where it has one. Raises FaultyFile."""
+    check = load_schedule(library=shop.library).check
+    return {
+        machine.id: shop.fresh(machine.id, name).plan
+        for name in (() if check is None else check.procedures)
+        for machine in shop.site.machines
+        if shop.library.procedures[name].machine_kind == machine.kind
+    }
 
 
 def plans_of(shop: Shop) -> Mapping[str, tuple[Plan, Plan]]:

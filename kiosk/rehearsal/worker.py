@@ -61,13 +61,19 @@ def _number(stage: Stage, pending: str, value: Decimal) -> c.Act:
             return c.Read(value)
 
 
+def passes(task: Measure | Count, value: Decimal) -> bool:
+    """Return whether a value lies within the task's limit; any does where it has none."""
+    if isinstance(task, Count):
+        return value == task.expected
+    return task.judged_by is None or task.judged_by.passes(value)
+
+
 def right_value(task: Measure | Count) -> Decimal:
     """Return the reading of a good day: the middle one of the values that pass."""
     if isinstance(task, Count):
         return Decimal(task.expected)
-    judged_by = task.judged_by
     values = task.choices or (task.least, (task.least + task.most) / 2, task.most)
-    good = [one for one in values if judged_by is None or judged_by.passes(one)]
+    good = [one for one in values if passes(task, one)]
     if not good:
         raise Stuck(f"no value of {task.quantity} that can be said lies within its limit")
     return good[len(good) // 2]

@@ -173,6 +173,8 @@ class _Print(FPDF):
         drawn, high = self._drawn(figure)
         if self.will_page_break(high):
             self.add_page()
+        # The words of a figure take the colour that fills: after a table that is its shade.
+        self.set_fill_color(0)
         self.image(io.BytesIO(drawn), w=self.epw, h=high, alt_text=self._shown(figure.told))
         self.ln(2)
 

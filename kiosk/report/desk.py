@@ -8,6 +8,7 @@ from datetime import date, datetime, timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from kiosk.journal.store import Journal
 from kiosk.languages.words import Words
 from kiosk.people.beside import Beside
 from kiosk.procedure.load import Library
@@ -45,6 +46,7 @@ class Desk:
     ledger: Ledger
     """Caught up."""
     rows: Rows
+    journal: Journal
     plan_of: Callable[[str], Plan | None]
     """The plan that a session walked; None when its text is not here any more."""
     beside: Beside

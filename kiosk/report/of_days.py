@@ -99,7 +99,7 @@ def sessions(of: Gathered, desk: Desk) -> Table:
     )  # fmt: skip
     return Table(
         id="sessions", caption=desk.say("sessions-caption"),
-        columns=tuple(desk.say(name) for name in names), widths=(18, 32, 18, 15, 13, 12, 24),
+        columns=tuple(desk.say(name) for name in names), widths=(18, 28, 17, 16, 17, 19, 22),
         rows=tuple(_session(one, desk) for one in of.lines), empty=desk.say("sessions-none"),
     )  # fmt: skip
 

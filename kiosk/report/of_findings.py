@@ -26,7 +26,7 @@ def deviations(found: Sequence[Traced], desk: Desk, *, one: str = "") -> Table:
     """Return deviations, heaviest first; of `one` session, or of several."""
     names = ["column-weight", "column-time", "column-deviation", "column-why-seen"]
     names.insert(2, "column-session") if not one else names.append("column-source")
-    widths = (9, 18, 44, 32, 20) if one else (9, 18, 22, 46, 28)
+    widths = (13, 18, 42, 31, 20) if one else (13, 18, 22, 44, 27)
     sources = {rule.id: rule.source for rule in desk.rules.rules}
     return Table(
         id=f"deviations-{one}" if one else "deviations",
@@ -79,7 +79,7 @@ def by_rule(found: Sequence[Traced], desk: Desk) -> Table:
     names = ("column-weight", "column-deviation", "column-count", "column-source")
     return Table(
         id="rules", caption=desk.say("rules-caption"),
-        columns=tuple(desk.say(name) for name in names), widths=(9, 34, 10, 58),
+        columns=tuple(desk.say(name) for name in names), widths=(13, 33, 12, 54),
         rows=tuple(
             Row(
                 (

@@ -8,6 +8,7 @@ from kiosk.procedure.plan import Plan
 from kiosk.report import answers
 from kiosk.report.desk import Desk
 from kiosk.report.of_findings import deviations, readings, traced
+from kiosk.report.of_remarks import remark_told, remarks_of
 from kiosk.report.paper import Blanks, Block, Cell, Heading, Notice, Row, Seqs, Sheet, Table
 from kiosk.report.rows import RawRow, stays
 from kiosk.report.signing import signed_cell, signings
@@ -138,12 +139,13 @@ def _beside(record: SessionRecord, desk: Desk) -> Table:
     for worked in record.worked_out:
         what = f"{worked.calculator}: {worked.answers} → {worked.finding}"
         found.append((worked.at_utc, "worked-out", what, worked.step))
+    followed = [(*one, desk.rows.at(record.session, one[0])) for one in found]
+    for spoken in remarks_of(record.session, desk):
+        told = remark_told(spoken, desk)
+        followed.append((spoken.at_utc, "spoken-remark", told, spoken.step, (spoken.seq,)))
     rows = (
-        Row(
-            (Cell(desk.clock(at)), Cell(desk.say(kind)), Cell(what), Cell(step)),
-            desk.rows.at(record.session, at),
-        )
-        for at, kind, what, step in sorted(found, key=lambda one: one[0])
+        Row((Cell(desk.clock(at)), Cell(desk.say(kind)), Cell(what), Cell(step)), seqs)
+        for at, kind, what, step, seqs in sorted(followed, key=lambda one: one[0])
     )
     names = ("column-time", "column-what", "column-told", "column-at-step")
     return Table(

@@ -9,11 +9,13 @@ from datetime import date
 from kiosk.report import of_days, of_session
 from kiosk.report.desk import Desk
 from kiosk.report.figures import pictures
+from kiosk.report.forecast import forecast
 from kiosk.report.gathered import Gathered, gather
 from kiosk.report.laboratory import laboratory
 from kiosk.report.of_findings import by_rule, deviations, readings, spread
 from kiosk.report.paper import Blanks, Block, Heading, Notice, Paper
 from kiosk.report.resting import resting
+from kiosk.report.tracing import traces
 
 
 def session_paper(session: str, desk: Desk) -> Paper:
@@ -52,7 +54,9 @@ def month_paper(year: int, month: int, desk: Desk) -> Paper:
         *_deviations(of, desk),
         *_readings(of, desk, all_of_them=False),
         *_laboratory(of, desk),
+        *traces(of.span, desk),
         *_parts(of, desk),
+        *forecast(desk),
         *_people(of, desk),
         *_sessions(of, desk),
         *_last(of, desk),
@@ -71,7 +75,9 @@ def folder_paper(first: date, last: date, desk: Desk, *, steps: bool = False) ->
         *_deviations(of, desk),
         *_readings(of, desk, all_of_them=True),
         *_laboratory(of, desk),
+        *traces(of.span, desk),
         *_parts(of, desk),
+        *forecast(desk),
         *_people(of, desk),
         Heading(desk.say("procedures")),
         of_days.procedures(of, desk),

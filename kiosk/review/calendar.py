@@ -10,10 +10,10 @@ from icalendar import Calendar, Event
 
 from kiosk.languages.words import Words
 from kiosk.procedure.site import Site
-from kiosk.review.schedule import Due, Duty, Kept, Stand
+from kiosk.review.schedule import DAILY, Due, Duty, Kept, Stand
 
 _MAKER: Final = "-//brushdown//what is due//EN"
-_HAS_WORDS = (Duty.CLOSE, Duty.OPEN, Duty.SAMPLE)
+_HAS_WORDS = (*DAILY, Duty.SAMPLE)
 _TO_COME = (Stand.NOT_YET, Stand.DUE)
 _WHOLE_DAY = (Duty.INTERVAL, Duty.PART, Duty.SAMPLE)
 

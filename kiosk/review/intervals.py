@@ -7,6 +7,7 @@ from datetime import date, timedelta
 from zoneinfo import ZoneInfo
 
 from kiosk.engine.commands import Finding
+from kiosk.journal.shop_facts import PartReplaced, ShopEvent
 from kiosk.procedure.model import Text
 from kiosk.procedure.review_rules import Interval
 from kiosk.procedure.site import Machine, Site
@@ -22,16 +23,25 @@ SAMPLE_EVERY_DAYS = IN_DAYS // SAMPLES
 """Days between samples that are spread evenly."""
 SAMPLE_NOTICE_DAYS = 14
 """Days before its last day at which a sample is shown. Common practice, no source."""
+_EARLIEST, _LATEST = date(2001, 1, 1), date(2199, 1, 1)
+"""Days beyond these were written by a clock that was wrong, as in 1970 by one with a flat battery:
+what is counted from them is due since the one, or not before the other."""
 
 
 def spaced(
-    site: Site, intervals: Iterable[Interval], records: Sequence[SessionRecord], now_utc: float
+    site: Site,
+    intervals: Iterable[Interval],
+    records: Sequence[SessionRecord],
+    now_utc: float,
+    shop: Iterable[ShopEvent] = (),
 ) -> tuple[Kept, ...]:
     """Return the next due of each interval on each machine of its kind.
 
     Days are counted from the last time that it was done; where it never was, from the machine's
-    first session; where there is none, from today.
+    first session; where there is none, from today. `shop` has the parts that were replaced while no
+    session ran: each at the beginning of its day.
     """
+    replaced = [event.fact for event in shop if isinstance(event.fact, PartReplaced)]
     zone, found = site_zone(site.time_zone), list[Kept]()
     for one in intervals:
         for machine in site.machines:
@@ -39,7 +49,14 @@ def spaced(
                 mine = [
                     r for r in records if r.machine == machine.id and r.practice == site.practice
                 ]
-                done = max((at for record in mine for at in _done(one, record)), default=None)
+                done_at = [at for record in mine for at in _done(one, record)]
+                done_at += [
+                    start_of(date.fromisoformat(fact.day), zone)
+                    for fact in replaced
+                    if (fact.machine, fact.part, fact.practice)
+                    == (machine.id, one.part, site.practice)
+                ]
+                done = max(done_at, default=None)
                 first = min((record.begun_utc for record in mine), default=None)
                 found.append(next_due(one, machine, done, first, zone, now_utc))
     return tuple(sorted(found, key=lambda kept: in_order(kept.due)))
@@ -81,6 +98,7 @@ def _by_day(
     name: str, duty: Duty, machine: str, title: Text, last: date, notice_days: int, source: str,
     zone: ZoneInfo, now_utc: float,
 ) -> Kept:  # fmt: skip
+    last = min(max(last, _EARLIEST), _LATEST)
     begins = start_of(last - timedelta(days=notice_days), zone)
     until = start_of(last + timedelta(days=1), zone)
     due = Due(

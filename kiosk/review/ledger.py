@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection, Iterable
 from datetime import date, timedelta
 from pathlib import Path
+from typing import Any
 
 from kiosk.journal.store import Journal
 from kiosk.procedure.load import Library
@@ -12,11 +14,13 @@ from kiosk.procedure.site import Site
 from kiosk.review import ledger_rows as rows
 from kiosk.review.deviations import Deviation, in_order
 from kiosk.review.ledger_due import DueBook
-from kiosk.review.ledger_file import FILE, LedgerFailed, LedgerFile
-from kiosk.review.ledger_lines import Line, PartLine, Reading, Signed, Stood, WalkedBy
+from kiosk.review.ledger_file import CHANGED, FILE, LedgerFailed, LedgerFile
+from kiosk.review.ledger_lines import Count, Line, PartLine, Reading, Signed, Stood, WalkedBy
 from kiosk.review.ledger_reading import PlanOf, Progress, Reader
 from kiosk.review.record import SessionRecord
-from kiosk.review.schedule import Kept
+from kiosk.review.results import Entered
+from kiosk.review.sampling import Sampling
+from kiosk.review.schedule import DAILY, Duty, Kept
 from kiosk.trade.code_dates import day_of, site_zone
 
 __all__ = ["FILE", "Ledger", "LedgerFailed", "PlanOf", "Progress"]
@@ -92,6 +96,24 @@ class Ledger:
         found = self._file.all(
             f"{rows.LINES} {where} {order}", [*given, -1 if limit is None else limit]
         )
+        return tuple(rows.line(row) for row in found)
+
+    def counts(self, *, practice: bool, from_utc: float) -> tuple[Count, ...]:
+        """Return how many deviations each session shows that was begun from a moment on."""
+        sql = """
+            select begun_utc, deviations from session where practice = ? and begun_utc >= ?
+            order by begun_utc
+        """
+        return tuple(map(Count._make, self._file.all(sql, [practice, from_utc])))
+
+    def first(self, worker: str, *, practice: bool, limit: int) -> tuple[Line, ...]:
+        """Return the first sessions of a worker, oldest first; of anybody when that is empty."""
+        where, given = _where(
+            ("s.practice = ?", practice),
+            ("s.session in (select session from worker where worker = ?)", worker or None),
+        )
+        order = "order by s.begun_utc, s.first_seq limit ?"
+        found = self._file.all(f"{rows.LINES} {where} {order}", [*given, limit])
         return tuple(rows.line(row) for row in found)
 
     def line(self, session: str) -> Line:
@@ -226,14 +248,54 @@ class Ledger:
         found = self._file.all(sql, given)
         return tuple(rows.part(row) for row in found)
 
+    def wearing(self, *, practice: bool, machine: str = "") -> tuple[PartLine, ...]:
+        """Return what tells how parts wear, oldest first; of one machine where it is named.
+
+        These are all replacements, what should have been replaced, and of each wearing part when it
+        was first and last looked at: of ten years a few hundred lines.
+        """
+        where, given = _where(("practice = ?", practice), ("machine = ?", machine or None))
+        found = self._file.all(f"select * from part {where} and {CHANGED}", given)  # noqa: S608
+        for one in self._due.site.machines:
+            if machine in ("", one.id):
+                for part in self._due.wearing(one):
+                    found += self._ends(one.id, part, practice=practice)
+        told = {line.seq: line for line in map(rows.part, found)}
+        return tuple(sorted(told.values(), key=lambda line: (line.at_utc, line.seq)))
+
+    def replaced_by(self, line: PartLine) -> tuple[str, ...]:
+        """Return the ids of who replaced a part: who entered it, or who walked the session."""
+        return (line.by,) if line.by else self.line(line.session).workers
+
+    def _ends(self, machine: str, part: str, *, practice: bool) -> list[tuple[Any, ...]]:
+        """Return when a part was first and last looked at."""
+        sql = """
+            select * from part where machine = ? and part = ? and +practice = ? and finding != ''
+            order by at_utc {0}, seq {0} limit 1
+        """
+        given = [machine, part, practice]
+        return [row for order in ("", "desc") for row in self._file.all(sql.format(order), given)]
+
     # What was due.
 
-    def kept(self, first: date, last: date, now_utc: float, *, practice: bool) -> tuple[Kept, ...]:
-        """Return the openings and closes due on some business days, and what became of them.
+    def kept(
+        self, first: date, last: date, now_utc: float, *, practice: bool,
+        duties: Collection[Duty] = DAILY,
+    ) -> tuple[Kept, ...]:  # fmt: skip
+        """Return the daily work due on some business days, and what became of it.
 
         Nothing was due before the first session of the site. Raises BadTime.
         """
-        return self._due.kept(first, last, now_utc, practice=practice)
+        return self._due.kept(first, last, now_utc, practice=practice, duties=duties)
+
+    def samplings(
+        self, entered: Iterable[Entered], now_utc: float, *, practice: bool
+    ) -> tuple[Sampling, ...]:
+        """Return when each head must be sampled next, and when it last was.
+
+        `entered` are the laboratory's results in force.
+        """
+        return self._due.samplings(entered, now_utc, practice=practice)
 
     def spaced(self, now_utc: float, *, practice: bool) -> tuple[Kept, ...]:
         """Return what is due next of the schedule's intervals, on each machine."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Any
@@ -16,7 +16,9 @@ from kiosk.review.deviations import Deviation, in_order, schedule_deviations
 from kiosk.review.intervals import next_due
 from kiosk.review.ledger_file import LedgerFile
 from kiosk.review.record import Ended
-from kiosk.review.schedule import Due, Kept, daily, kept
+from kiosk.review.results import Entered, heads_of
+from kiosk.review.sampling import Sampling, samplings
+from kiosk.review.schedule import DAILY, Due, Duty, Kept, daily, kept
 from kiosk.review.schedule import in_order as by_time
 from kiosk.trade.code_dates import day_of, site_zone
 
@@ -31,8 +33,11 @@ class DueBook:
     rules: DeviationRules
     schedule: Schedule
 
-    def kept(self, first: date, last: date, now_utc: float, *, practice: bool) -> tuple[Kept, ...]:
-        """Return the openings and closes due on some business days, and what became of them.
+    def kept(
+        self, first: date, last: date, now_utc: float, *, practice: bool,
+        duties: Collection[Duty] = DAILY,
+    ) -> tuple[Kept, ...]:  # fmt: skip
+        """Return the daily work due on some business days, and what became of it.
 
         Nothing was due before the first session of the site. Raises BadTime.
         """
@@ -40,7 +45,7 @@ class DueBook:
         if begun is None:
             return ()
         first = max(first, day_of(begun, site_zone(self.site.time_zone)) - timedelta(days=1))
-        dues = daily(self.site, self.library, self.schedule, first, self._after(last))
+        dues = daily(self.site, self.library, self.schedule, first, self._after(last), duties)
         asked = {one.id for one in dues if one.day <= last and one.until_utc >= begun}
         sessions = self._sessions(dues, practice=practice)
         found = kept(dues, sessions, now_utc, practice=practice)
@@ -64,6 +69,24 @@ class DueBook:
             sql = f"{columns} and machine = ? and begun_utc < ? order by begun_utc desc limit 1"
             found += self.file.all(sql, [practice, machine.id, since])
         return [rows.short_of(row) for row in found]
+
+    def samplings(
+        self, entered: Iterable[Entered], now_utc: float, *, practice: bool
+    ) -> tuple[Sampling, ...]:
+        """Return when each head must be sampled next, and when it last was."""
+        named = self.schedule.samples
+        marks = ", ".join("?" * len(named))
+        sql = f"""
+            select {rows.SHORT} from session
+            where machine = ? and procedure in ({marks}) and +practice = ?
+        """  # noqa: S608
+        sessions = [
+            rows.short_of(row)
+            for machine in self.site.machines
+            for row in self.file.all(sql, [machine.id, *named, practice])
+        ]
+        heads = heads_of(self.site, self.library)
+        return tuple(samplings(self.site, heads, named, sessions, entered, now_utc))
 
     def spaced(self, now_utc: float, *, practice: bool) -> tuple[Kept, ...]:
         """Return what is due next of the schedule's intervals, on each machine."""
@@ -91,6 +114,11 @@ class DueBook:
             where machine = ? and practice = ? and part = ? and finding = ?
         """
         return self._one(sql, machine.id, practice, one.part, Finding.REPLACED)
+
+    def wearing(self, machine: Machine) -> list[str]:
+        """Return the parts of a machine that wear."""
+        kind = self.library.kinds.get(machine.kind)
+        return [] if kind is None else [id_ for id_, part in kind.parts.items() if part.wears]
 
     def deviations(
         self, first: date, last: date, now_utc: float, *, practice: bool

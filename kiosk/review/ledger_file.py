@@ -19,7 +19,10 @@ _FORM: Final = "1"
 """Raise it when the tables change, or what is read into them."""
 _OTHERS_WAIT_S: Final = 60
 
-_TABLES: Final = """
+CHANGED: Final = "finding in ('replaced', 'none left')"
+"""True of a part that was replaced, or should have been."""
+
+_TABLES: Final = f"""
 create table if not exists mark (
     kiosk text not null, made_by text not null, seq integer not null, hash text not null
 ) strict;
@@ -64,6 +67,7 @@ create table if not exists part (
 ) strict;
 create index if not exists part_session on part (session);
 create index if not exists part_of on part (machine, part, at_utc);
+create index if not exists part_changed on part (practice, at_utc) where {CHANGED};
 create table if not exists signed (
     seq integer primary key, session text not null, what text not null, by text not null,
     at_utc real not null, remark text not null

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import NamedTuple
 
 from kiosk.procedure.model import Text
 from kiosk.review.record import Ended
@@ -76,6 +77,14 @@ class Line:
     def over(self) -> bool:
         """True when the session was completed or aborted."""
         return self.ended is not Ended.OPEN
+
+
+class Count(NamedTuple):
+    """How many deviations one session shows."""
+
+    begun_utc: float
+    """POSIX seconds."""
+    deviations: int
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -35,6 +35,8 @@ SIGNED_OFF = f"g.what is '{Stood.SIGNED_OFF}'"
 """True of a line that was signed off after its last event."""
 
 
+_ENDED: Final = {str(one): one for one in Ended}
+"""Looked up, for years of sessions: to make an enumeration's member of its value takes longer."""
 _PASSES: Final = "passes"
 """The unit of a step that was repeated."""
 _LIMIT: Final = re.compile(r"(?P<name>.+?) \S+ to \S+: ")
@@ -76,7 +78,7 @@ def short_of(row: Sequence[Any]) -> Short:
     """Return it from its columns."""
     session, procedure, machine, practice, begun, last, ended, spoken = row
     return Short(
-        session, procedure, machine, bool(practice), begun, last, Ended(ended), bool(spoken)
+        session, procedure, machine, bool(practice), begun, last, _ENDED[ended], bool(spoken)
     )
 
 
@@ -114,7 +116,7 @@ def line(row: Sequence[Any]) -> Line:
     return Line(
         session=session, procedure=procedure, title=_read(title), version=version,
         machine=machine, practice=bool(practice), workers=tuple(_read(workers)),
-        begun_utc=begun, last_utc=last, ended=Ended(ended), ended_step=ended_step,
+        begun_utc=begun, last_utc=last, ended=_ENDED[ended], ended_step=ended_step,
         text_known=bool(text_known), first_seq=first_seq, last_seq=last_seq, steps=steps,
         spoken=bool(spoken), deviations=deviations, heaviest=heaviest, usual_s=usual_s,
         usual_of=usual_of, signed=word,

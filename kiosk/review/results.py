@@ -105,6 +105,9 @@ def read_row(
     for name, text in got.items():
         if len(text) > _LONGEST:
             faults.append((name, f"is longer than {_LONGEST} characters", "shorten it"))
+        if not text.isprintable():
+            what = f"{text[:_LONGEST]!r} holds what cannot be printed"
+            faults.append((name, what, "write it anew"))
     if got["machine"] not in machines:
         known = ", ".join(machines)
         faults.append(("machine", f"'{got['machine']}' is no machine here", f"use one of: {known}"))

@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 from enum import StrEnum
+from functools import lru_cache
+from typing import Final
 from zoneinfo import ZoneInfo
 
 from kiosk.procedure.load import Library
 from kiosk.procedure.model import Procedure, Standing, Text
-from kiosk.procedure.review_rules import Schedule, Window
+from kiosk.procedure.review_rules import Schedule
 from kiosk.procedure.site import Machine, Site
 from kiosk.review.record import Brief, Ended
 from kiosk.trade.code_dates import instants, site_zone
@@ -22,9 +24,18 @@ class Duty(StrEnum):
 
     CLOSE = "close"
     OPEN = "open"
+    CHECK = "check"
+    """A check while the machine serves, once on each business day."""
     INTERVAL = "interval"
     PART = "part"
     SAMPLE = "sample"
+
+
+DAILY: Final = (Duty.OPEN, Duty.CHECK, Duty.CLOSE)
+"""What is due on every business day."""
+
+Hours = tuple[tuple[float, float], tuple[float, float]]
+"""When a business day opens and closes, each as its first and last reading; POSIX seconds."""
 
 
 class Stand(StrEnum):
@@ -56,7 +67,7 @@ class Due:
     duty: Duty
     machine: str
     title: Text
-    """Empty for a close, an opening or a sample: the kiosk has words for those."""
+    """Empty for daily work and for a sample: the kiosk has words for those."""
     day: date
     """The site's business day, or the last day on which it is due."""
     claim_utc: float
@@ -80,6 +91,11 @@ class Kept:
     """When it was done, or its session was last at work; 0 when there is none."""
 
 
+_EARLIEST = date(2001, 1, 1)
+"""A day before this one is told by a clock with a flat battery; nothing is due on it."""
+
+
+@lru_cache(maxsize=64)
 def clock_time(text: str) -> time:
     """Return a time of the site file, as `21:30`. Raises BadTime."""
     try:
@@ -88,15 +104,19 @@ def clock_time(text: str) -> time:
         raise BadTime(f"'{text}' is no time of day; write it as 21:30 in the site file") from error
 
 
-def opening_hours(site: Site, day: date) -> tuple[tuple[float, float], tuple[float, float]]:
+def opening_hours(site: Site, day: date) -> Hours:
     """Return when a business day opens and closes, each as its first and last reading.
 
     The two readings differ on an autumn night on which the clock shows the time twice. A time that
     a spring night skips is read as if the clocks had not yet gone forward. A shop that closes at or
     before its opening time closes on the next calendar day. Raises BadTime.
     """
-    zone = site_zone(site.time_zone)
     opens, closes = clock_time(site.opens), clock_time(site.closes)
+    return _hours(opens, closes, site_zone(site.time_zone), day)
+
+
+@lru_cache(maxsize=4096)
+def _hours(opens: time, closes: time, zone: ZoneInfo, day: date) -> Hours:
     closing_day = day if closes > opens else day + timedelta(days=1)
     return _readings(day, opens, zone), _readings(closing_day, closes, zone)
 
@@ -111,20 +131,28 @@ def _readings(day: date, at: time, zone: ZoneInfo) -> tuple[float, float]:
 
 
 def daily(
-    site: Site, library: Library, schedule: Schedule, first: date, last: date
-) -> tuple[Due, ...]:
-    """Return the openings and closes due on the business days from `first` through `last`.
+    site: Site, library: Library, schedule: Schedule, first: date, last: date,
+    duties: Collection[Duty] = DAILY,
+) -> tuple[Due, ...]:  # fmt: skip
+    """Return the daily work due on the business days from `first` through `last`.
 
     A machine kind's closes are the procedures that begin in service and leave it out of service;
-    its openings are those that put it into service. On a closed day nothing is due. Raises BadTime.
+    its openings are those that put it into service; its day checks are those that the schedule
+    names. On a closed day nothing is due. Raises BadTime.
     """
+    ways = [
+        (machine, duty, fulfil)
+        for machine in site.machines
+        for duty in DAILY
+        if duty in duties and (fulfil := _fulfil(duty, machine, library, schedule))
+    ]
     found: list[Due] = []
-    for machine in site.machines:
-        mine = [p for p in library.procedures.values() if p.machine_kind == machine.kind]
-        for n in range((last - first).days + 1):
-            day = first + timedelta(days=n)
-            if not site.closed(day):
-                found += _of_day(site, schedule, machine, mine, day)
+    first = max(first, _EARLIEST)
+    for n in range((last - first).days + 1):
+        day = first + timedelta(days=n)
+        if not site.closed(day):
+            hours = opening_hours(site, day)
+            found += [_due(*way, day, hours, schedule) for way in ways]
     return tuple(sorted(found, key=in_order))
 
 
@@ -133,38 +161,47 @@ def in_order(due: Due) -> tuple[float, str]:
     return due.from_utc, due.id
 
 
-def _of_day(
-    site: Site, schedule: Schedule, machine: Machine, mine: Sequence[Procedure], day: date
-) -> Iterator[Due]:
-    opens, closes = opening_hours(site, day)
-    for duty, window, (first, last) in (
-        (Duty.OPEN, schedule.open, opens),
-        (Duty.CLOSE, schedule.close, closes),
-    ):
-        does = _opens if duty is Duty.OPEN else _closes
-        fulfil = tuple(sorted(one.id for one in mine if does(one)))
-        if fulfil:
-            yield _due(duty, machine, day, window, first, last, fulfil)
+def _fulfil(duty: Duty, machine: Machine, library: Library, schedule: Schedule) -> tuple[str, ...]:
+    """Return the procedures that fulfil a duty on a machine."""
+    mine = [one for one in library.procedures.values() if one.machine_kind == machine.kind]
+    return tuple(sorted(one.id for one in mine if _does(duty, one, schedule)))
 
 
-def _opens(one: Procedure) -> bool:
-    return one.leaves is Standing.IN_SERVICE and Standing.IN_SERVICE not in one.begins_from
-
-
-def _closes(one: Procedure) -> bool:
-    return one.leaves is not Standing.IN_SERVICE and Standing.IN_SERVICE in one.begins_from
+def _does(duty: Duty, one: Procedure, schedule: Schedule) -> bool:
+    serves, served = one.leaves is Standing.IN_SERVICE, Standing.IN_SERVICE in one.begins_from
+    match duty:
+        case Duty.OPEN:
+            return serves and not served
+        case Duty.CLOSE:
+            return served and not serves
+        case _:
+            return schedule.check is not None and one.id in schedule.check.procedures
 
 
 def _due(
-    duty: Duty, machine: Machine, day: date, window: Window, first: float, last: float,
-    fulfil: tuple[str, ...],
+    machine: Machine, duty: Duty, fulfil: tuple[str, ...], day: date, hours: Hours,
+    schedule: Schedule,
 ) -> Due:  # fmt: skip
-    begins = first - window.before_min * 60
+    claim, begins, until, source = _window(duty, hours, schedule)
     return Due(
         id=f"{day}/{duty}/{machine.id}", duty=duty, machine=machine.id, title={}, day=day,
-        claim_utc=begins - window.claim_min * 60, from_utc=begins,
-        until_utc=last + window.after_min * 60, procedures=fulfil, source=window.source,
+        claim_utc=claim, from_utc=begins, until_utc=until, procedures=fulfil, source=source,
     )  # fmt: skip
+
+
+def _window(duty: Duty, hours: Hours, schedule: Schedule) -> tuple[float, float, float, str]:
+    """Return from when a session counts, when its time begins and ends, and the source."""
+    opens, closes = hours
+    check = schedule.check
+    if duty is Duty.CHECK and check is not None:
+        begins = opens[0] + check.after_opening_min * 60
+        until = max(begins, closes[1] - check.before_closing_min * 60)
+        return begins - check.claim_min * 60, begins, until, check.source
+    window, (first, last) = (
+        (schedule.open, opens) if duty is Duty.OPEN else (schedule.close, closes)
+    )
+    begins = first - window.before_min * 60
+    return begins - window.claim_min * 60, begins, last + window.after_min * 60, window.source
 
 
 def kept(

@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from datetime import date, timedelta
+from collections.abc import Callable, Iterator, Sequence
+from datetime import timedelta
 from typing import Final
 
 from kiosk.review.calendar import summary
-from kiosk.review.intervals import next_sample
-from kiosk.review.results import heads_of
+from kiosk.review.sampling import Sampling
 from kiosk.review.schedule import Kept, Stand
 from kiosk.screens.review_desk import Desk
-from kiosk.screens.review_page import ReadScreen, Row
+from kiosk.screens.review_looking import LookingTextScreen
+from kiosk.screens.review_page import Row
 from kiosk.screens.review_timeline import OFF, key
 
 _DAYS: Final = 3
@@ -25,56 +25,69 @@ _GROUPS: Final = (
 )
 
 
-class DatesScreen(ReadScreen):
+class DatesScreen(LookingTextScreen):
     """What was due in the last days, what is due, and what comes next."""
-
-    def __init__(self, desk: Desk) -> None:
-        super().__init__(desk)
-        self._kept: tuple[Kept, ...] = ()
 
     def heading(self) -> tuple[str, str]:
         return self.words.say("review-dates"), self.desk.day_and_time(self.desk.now())
 
-    def on_mount(self) -> None:
-        self._kept = tuple(self._look())
-        super().on_mount()
+    def search(self) -> Callable[[Desk], Sequence[Row]]:
+        return dates
 
-    def _look(self) -> Iterator[Kept]:
-        desk, ledger, now = self.desk, self.desk.ledger, self.desk.now()
-        around = timedelta(days=_DAYS)
-        yield from ledger.kept(
-            desk.today() - around, desk.today() + around, now, practice=desk.practice
+
+def dates(desk: Desk) -> Sequence[Row]:
+    """Return the page's text: what is overdue first, what is done last."""
+    say = desk.words.say
+    told = [*_daily(desk), *_samples(desk)]
+    rows: list[Row] = []
+    for name, stands, sign in _GROUPS:
+        found = sorted(
+            (one for one in told if one[0].stand in stands),
+            key=lambda one: (one[0].due.until_utc, one[0].due.id),
         )
-        yield from ledger.spaced(now, practice=desk.practice)
-        sampled: dict[tuple[str, str], list[date]] = {}
-        for one in desk.results():
-            sampled.setdefault((one.of.machine, one.of.barrel), []).append(one.of.day)
-        for machine, heads in heads_of(desk.shop.site, desk.shop.library).items():
-            for head in heads:
-                days = sampled.get((machine, head), ())
-                yield next_sample(desk.shop.site, machine, head, days, now)
+        if found:
+            rows += [Row(say(name), "bold")]
+            rows += [row for one in found for row in _said(*one, sign, desk)]
+            rows += [Row()]
+    return rows or [Row(say("review-nothing-here"))]
 
-    def parts(self, width: int) -> Sequence[Row]:  # noqa: ARG002
-        rows: list[Row] = []
-        for name, stands, sign in _GROUPS:
-            found = sorted(
-                (one for one in self._kept if one.stand in stands),
-                key=lambda one: (one.due.until_utc, one.due.id),
-            )
-            if found:
-                rows += [Row(self.words.say(name), "bold")]
-                rows += [row for one in found for row in self._told(one, sign)]
-                rows += [Row()]
-        return rows or [Row(self.words.say("review-nothing-here"))]
 
-    def _told(self, one: Kept, sign: str) -> Iterator[Row]:
-        desk, say, due = self.desk, self.words.say, one.due
-        # A day's end is the next day's first moment.
-        until = desk.day_and_time(due.until_utc - 60)
-        what = summary(due, desk.machine(due.machine), self.words)
-        by = say("review-by", at=until)
-        stand = say(f"review-stand-{key(one.stand)}")
-        done = f" · {desk.day_and_time(one.at_utc)}" if one.session else ""
-        yield Row(f"{sign} {what} · {by} · {stand}{done}", "bold" if sign == OFF else "")
-        if due.source:
-            yield Row(f"    {due.source}")
+def _daily(desk: Desk) -> Iterator[tuple[Kept, str, str]]:
+    """Yield daily work, parts and strips: what became of it, what it is, and when it was done."""
+    ledger, now, practice = desk.ledger, desk.now(), desk.practice
+    around = timedelta(days=_DAYS)
+    today = desk.today()
+    kept = ledger.kept(today - around, today + around, now, practice=practice)
+    for one in (*kept, *ledger.spaced(now, practice=practice)):
+        done = desk.day_and_time(one.at_utc) if one.session else ""
+        yield one, summary(one.due, desk.machine(one.due.machine), desk.words), done
+
+
+def _samples(desk: Desk) -> Iterator[tuple[Kept, str, str]]:
+    """Yield the samples: what became of each, of which head, and how it was last taken."""
+    found = desk.ledger.samplings(desk.results(), desk.now(), practice=desk.practice)
+    for one in found:
+        due = one.kept.due
+        what = summary(due, desk.machine(due.machine), desk.words)
+        head = desk.words.say(f"review-head-{one.barrel}")
+        yield one.kept, f"{what} · {head}", _last_taken(one, desk)
+
+
+def _last_taken(of: Sampling, desk: Desk) -> str:
+    """Say when a head was last sampled, and whether that is known by a session or by a result."""
+    last = of.last
+    if last is None:
+        return desk.words.say("review-sampled-never")
+    by = "both" if last.session and last.entered else "session" if last.session else "result"
+    return desk.words.say(f"review-sampled-{by}", day=str(last.day))
+
+
+def _said(one: Kept, what: str, done: str, sign: str, desk: Desk) -> Iterator[Row]:
+    say, due = desk.words.say, one.due
+    # A day's end is the next day's first moment.
+    until = desk.day_and_time(due.until_utc - 60)
+    stand = say(f"review-stand-{key(one.stand)}")
+    told = [f"{sign} {what}", say("review-by", at=until), stand, done]
+    yield Row(" · ".join(part for part in told if part), "bold" if sign == OFF else "")
+    if due.source:
+        yield Row(f"    {due.source}")

@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from collections.abc import Iterator
+from contextlib import ExitStack, closing, contextmanager, suppress
+from dataclasses import dataclass, field, replace
 from datetime import date, datetime
 from decimal import Decimal
 from zoneinfo import ZoneInfo
 
 from kiosk.engine.commands import Channel, Evidence
 from kiosk.journal.shop_facts import ResultEntered, ResultStruck, ShopEvent, ShopFact
-from kiosk.journal.store import JournalFailed
+from kiosk.journal.store import Journal, JournalFailed
 from kiosk.languages.words import Words, words
+from kiosk.people.beside import BesideFailed
 from kiosk.people.may import SignOff
 from kiosk.plots.reader import Reader, reader
 from kiosk.procedure.load_review import load_deviation_rules
@@ -55,6 +58,23 @@ class Desk:
         self.zone = site_zone(self.shop.site.time_zone)
         self.reader = reader(self.shop.site, self.words)
 
+    @contextmanager
+    def elsewhere(self) -> Iterator[Desk]:
+        """This desk for another thread, with a journal and a ledger of its own.
+
+        Raises JournalFailed, LedgerFailed, FaultyFile.
+        """
+        with ExitStack() as open_ones:
+            journal = open_ones.enter_context(closing(Journal(self.shop.folder)))
+            shop = self.shop.elsewhere(journal)
+            ledger = open_ones.enter_context(closing(shop.ledger()))
+            with suppress(BesideFailed):
+                open_ones.enter_context(closing(shop.beside))
+            desk = replace(self, shop=shop, ledger=ledger)
+            desk._results = self._results
+            yield desk
+            self._results = desk._results
+
     def touch(self, channel: Channel) -> None:
         """Somebody pressed something, or wrote."""
         self.channel = channel
@@ -94,7 +114,10 @@ class Desk:
 
     def remark(self, remark: str) -> str:
         """Return the text of a remark of the journal; that it was erased, where it is gone."""
-        text = self.shop.beside.text(remark)
+        try:
+            text = self.shop.beside.text(remark)
+        except BesideFailed as error:
+            return str(error)
         return self.words.say("review-remark-erased") if text is None else text
 
     def results(self) -> tuple[Entered, ...]:
@@ -143,7 +166,13 @@ class Desk:
 
     def person(self, person_id: str) -> str:
         """Return a person's name, also of somebody who has left; the id where it is not kept."""
-        return self.reader.people.get(person_id) or self.shop.beside.name(person_id)
+        known = self.reader.people.get(person_id)
+        if known:
+            return known
+        try:
+            return self.shop.beside.name(person_id)
+        except BesideFailed:
+            return person_id
 
     def people(self, ids: tuple[str, ...]) -> str:
         """Return several people's names."""
@@ -151,7 +180,7 @@ class Desk:
 
     def replaced_by(self, line: PartLine) -> str:
         """Return who replaced a part."""
-        return self.people((line.by,) if line.by else self.ledger.line(line.session).workers)
+        return self.people(self.ledger.replaced_by(line))
 
     def title(self, procedure: str, text: Text | None = None) -> str:
         """Return what a procedure is called; its id where its text is not here."""

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
 from functools import partial
 from typing import Any
 
@@ -16,6 +17,7 @@ from kiosk.review.results import Entered
 from kiosk.screens.faces import Face, Pick
 from kiosk.screens.review_desk import Desk
 from kiosk.screens.review_entry import Entry
+from kiosk.screens.review_looking import LookingScreen
 from kiosk.screens.review_page import DeskChoice, ListScreen, Part, ReadScreen, Row
 from kiosk.screens.review_pictures import PictureScreen
 from kiosk.screens.review_standing import (
@@ -47,38 +49,49 @@ def look_at_results(app: App[Any], desk: Desk) -> None:
     app.push_screen(DeskChoice(desk, say("ask-authority-who"), items, chosen))
 
 
-class LaboratoryScreen(ListScreen):
+@dataclass(frozen=True, slots=True)
+class _Stood:
+    """A barrel as the authority sees it, and in words where its results head."""
+
+    of: Judged
+    heads: str
+
+
+class LaboratoryScreen(LookingScreen, ListScreen):
     """Every barrel that has results, those that need something done first."""
 
     def __init__(self, desk: Desk, who: Authority) -> None:
         super().__init__(desk)
         self.who = who
-        self._judged: tuple[Judged, ...] = ()
+        self._stood: tuple[_Stood, ...] = ()
 
     def heading(self) -> tuple[str, str]:
         return f"{self.words.say('review-laboratory')} · {self.who.law}", self.place()
 
     def note(self) -> str:
-        return "" if self._judged else self.words.say("review-no-results")
+        none = "" if self._stood else self.words.say("review-no-results")
+        return self.wait_text() or none
 
     def on_screen_resume(self) -> None:
-        found = barrels(self.desk.results(), self.who, self.desk.today())
-        worst = list(SIGNS)
-        self._judged = tuple(
-            sorted(found, key=lambda one: (-worst.index(one.state), one.of.machine, one.of.barrel))
-        )
-        self.draw()
+        """Look again: a result may have been entered."""
+        if self.looking is None:
+            self.look_up()
 
-    def items(self) -> Sequence[Judged]:
-        return self._judged
+    def search(self) -> Callable[[Desk], tuple[_Stood, ...]]:
+        return partial(_barrels, who=self.who)
 
-    def face(self, item: Judged) -> Face:
-        words, of = self.words, item.of
+    def found(self, contents: tuple[_Stood, ...]) -> None:
+        self._stood = contents
+
+    def items(self) -> Sequence[_Stood]:
+        return self._stood
+
+    def face(self, item: _Stood) -> Face:
+        words, of = self.words, item.of.of
         head = words.say(f"review-head-{of.barrel}")
         name = f"{self.desk.machine(of.machine)} · {head} · {pick(of.analysis, words)}"
-        detail = [f"{SIGNS[item.state]} {state_said(item, self.who, words)}"]
-        detail += [" ".join(trend_said(item, words))]
-        return Face(Pick(item), name, "\n".join(detail), listed=True)
+        detail = [f"{SIGNS[item.of.state]} {state_said(item.of, self.who, words)}", item.heads]
+        return Face(Pick(item.of), name, "\n".join(detail), listed=True)
 
     def chosen(self, item: object) -> None:
         if isinstance(item, Judged):
@@ -101,6 +114,16 @@ class LaboratoryScreen(ListScreen):
         self.desk.authority = ""
         self.app.pop_screen()
         look_at_results(self.app, self.desk)
+
+
+def _barrels(desk: Desk, who: Authority) -> tuple[_Stood, ...]:
+    """Return every barrel with results, those that need something done first."""
+    worst = list(SIGNS)
+    found = sorted(
+        barrels(desk.results(), who, desk.today()),
+        key=lambda one: (-worst.index(one.state), one.of.machine, one.of.barrel),
+    )
+    return tuple(_Stood(one, " ".join(trend_said(one, desk.words))) for one in found)
 
 
 class BarrelScreen(ReadScreen):
@@ -145,7 +168,7 @@ class BarrelScreen(ReadScreen):
         """Show the results over time."""
         of, name = self.of, " · ".join(self.heading())
         drawn = Picture(name, partial(picture, of, self.desk.reader))
-        self.show(PictureScreen(self.desk, (drawn,)))
+        self.show(PictureScreen(self.desk, lambda _: (drawn,)))
 
     def _trace(self) -> None:
         """Trace the last result over its limit; where none is, the last one that may be."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 
 from kiosk.journal.shop_facts import PartsReceived, StockCounted
 from kiosk.procedure.load_review import load_schedule
@@ -10,27 +10,24 @@ from kiosk.review.parts import next_replacements, wear
 from kiosk.review.parts_said import stock_said, wear_said
 from kiosk.review.stock import runs_out, stocks
 from kiosk.screens.review_desk import Desk
-from kiosk.screens.review_page import ReadScreen, Row
+from kiosk.screens.review_looking import LookingTextScreen
+from kiosk.screens.review_page import Row
 from kiosk.screens.review_timeline import OFF
 
 
-class PartsScreen(ReadScreen):
+class PartsScreen(LookingTextScreen):
     """Each wearing part with its age and its due date, and the spare pieces."""
-
-    def __init__(self, desk: Desk) -> None:
-        super().__init__(desk)
-        self._rows = tuple(_rows(desk))
 
     def heading(self) -> tuple[str, str]:
         return self.words.say("review-parts"), str(self.desk.today())
 
-    def parts(self, width: int) -> Sequence[Row]:  # noqa: ARG002
-        return self._rows
+    def search(self) -> Callable[[Desk], Sequence[Row]]:
+        return lambda desk: tuple(_rows(desk))
 
 
 def _rows(desk: Desk) -> Iterator[Row]:
     shop, words, today = desk.shop, desk.words, desk.today()
-    lines = desk.ledger.parts(practice=desk.practice)
+    lines = desk.ledger.wearing(practice=desk.practice)
     intervals = load_schedule(library=shop.library).intervals
     worn = wear(lines, shop.site, shop.library, intervals, desk.now())
     likely = next_replacements(worn)

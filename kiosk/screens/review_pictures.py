@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from functools import partial
 from typing import Final
 
 from textual.app import ComposeResult
@@ -17,7 +18,8 @@ from kiosk.procedure.load_review import load_schedule
 from kiosk.screens.faces import Face, Pick
 from kiosk.screens.question import Line
 from kiosk.screens.review_desk import Desk
-from kiosk.screens.review_page import ListScreen, PageScreen
+from kiosk.screens.review_looking import LookingScreen
+from kiosk.screens.review_page import ListScreen
 
 _SPANS: Final = (90, 365, 3660)
 """Days back that can be looked at."""
@@ -54,7 +56,8 @@ class PicturesScreen(ListScreen):
 
     def chosen(self, item: object) -> None:
         if isinstance(item, int):
-            self.show(PictureScreen(self.desk, self._pictures, item))
+            of = partial(pictures, days=_SPANS[self._span])
+            self.show(PictureScreen(self.desk, of, item))
 
     def ways(self) -> tuple[Face, ...]:
         return (self.way("review-other-days", "t", self._other_days),)
@@ -65,12 +68,15 @@ class PicturesScreen(ListScreen):
         self.draw()
 
 
-class PictureScreen(PageScreen):
-    """One figure, as large as the screen; `more` shows the next."""
+class PictureScreen(LookingScreen):
+    """One figure, as large as the screen; `more` shows the next. `of` finds the figures."""
 
-    def __init__(self, desk: Desk, of: Sequence[Picture], number: int = 0) -> None:
+    def __init__(
+        self, desk: Desk, of: Callable[[Desk], Sequence[Picture]], number: int = 0
+    ) -> None:
         super().__init__(desk)
-        self._pictures, self._number = tuple(of), number
+        self._of, self._number = of, number
+        self._pictures = tuple(of(desk))
         self._figure: Figure | None = None
 
     def body(self) -> ComposeResult:
@@ -78,9 +84,12 @@ class PictureScreen(PageScreen):
             yield Line("note")
             yield Static(id="lines", markup=False)
 
-    def on_mount(self) -> None:
-        self._figure = self._pictures[self._number].draw()
-        super().on_mount()
+    def search(self) -> Callable[[Desk], Figure | None]:
+        of, number = self._of, self._number
+        return lambda desk: of(desk)[number].draw()
+
+    def found(self, contents: Figure | None) -> None:
+        self._figure = contents
 
     def heading(self) -> tuple[str, str]:
         return self._pictures[self._number].name, f"{self._number + 1}/{len(self._pictures)}"
@@ -91,7 +100,7 @@ class PictureScreen(PageScreen):
         width, height = self.app.size
         room = self.draw_frame(width, height, more=len(self._pictures) > 1)
         figure, note = self._figure, self.query_one("#note", Line)
-        told = self.words.say("review-nothing-here")
+        told = self.wait_text() or self.words.say("review-nothing-here")
         if figure is not None:
             told = figure.told if height >= _LEAST_WORDS_AT else ""
         room -= note.say(told, width - 2, room // 3)
@@ -108,7 +117,8 @@ class PictureScreen(PageScreen):
 
     def _turn(self, by: int) -> None:
         self._number = (self._number + by) % len(self._pictures)
-        self._figure = self._pictures[self._number].draw()
+        self._figure = None
+        self.look_up()
         self.unsteady()
         self.draw()
 

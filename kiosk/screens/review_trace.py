@@ -2,50 +2,57 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from functools import partial
 
 from kiosk.journal.shop_facts import PartReplaced
 from kiosk.review.results import Entered
 from kiosk.review.trace import Suspect, Trace, trace
+from kiosk.review.trace_said import signs_said
 from kiosk.review.trace_walks import walks_before
 from kiosk.screens.faces import Face, Pick
 from kiosk.screens.review_desk import Desk
+from kiosk.screens.review_looking import LookingScreen
 from kiosk.screens.review_page import ListScreen
 from kiosk.screens.review_session import SessionScreen
 from kiosk.screens.review_standing import result_said
-from kiosk.screens.review_timeline import key
 from kiosk.trade.authorities import Authority
 
 
-class TraceScreen(ListScreen):
+class TraceScreen(LookingScreen, ListScreen):
     """The sessions before a result, the most suspect first: a lead, not a proof."""
 
     def __init__(self, desk: Desk, who: Authority, result: Entered) -> None:
         super().__init__(desk)
-        self._traced = traced(desk, who, result)
+        self._who, self._result = who, result
+        self._traced: Trace | None = None
 
     def heading(self) -> tuple[str, str]:
-        return f"{self.words.say('review-trace')} · {self._traced.result.of.day}", self.place()
+        return f"{self.words.say('review-trace')} · {self._result.of.day}", self.place()
+
+    def search(self) -> Callable[[Desk], Trace]:
+        return partial(traced, who=self._who, result=self._result)
+
+    def found(self, contents: Trace) -> None:
+        self._traced = contents
 
     def note(self) -> str:
         said, traced = self.words.say, self._traced
+        if traced is None:
+            return self.wait_text()
         since, until = (self.desk.day_and_time(x) for x in (traced.from_utc, traced.until_utc))
         looked = said("review-trace-looked", begun=since, ended=until)
         return f"{result_said(traced.result, self.words)}. {said('review-trace-lead')} {looked}"
 
     def items(self) -> Sequence[Suspect]:
-        return self._traced.suspects
+        return () if self._traced is None else self._traced.suspects
 
     def face(self, item: Suspect) -> Face:
         words, one = self.words, item
-        place = self._traced.suspects.index(item) + 1
+        place = self.items().index(item) + 1
         who = self.desk.people(one.workers) if one.session else words.say("review-no-session")
-        told = []
-        for sign in one.signs:
-            clue = words.say(f"clue-{key(sign.clue)}")
-            # The details are written in English only; the session's timeline has them in any.
-            told.append(f"{clue}: {sign.english}" if words.language == "en" else clue)
-        detail = "\n".join(told) or words.say("review-no-sign")
+        # Of the details that are written in English only the session's timeline tells in any.
+        detail = "\n".join(signs_said(one, words)) or words.say("review-no-sign")
         label = f"{place}. {self.desk.day_and_time(one.at_utc)} · {who}"
         return Face(Pick(one), label, detail, listed=bool(one.signs))
 

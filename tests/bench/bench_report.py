@@ -55,7 +55,7 @@ def main(folder: Path, month: str) -> None:
             last = ledger.lines(practice=True, limit=1)[0]
             at = Desk(
                 site=shop.site, library=shop.library, rules=load_deviation_rules(), ledger=ledger,
-                rows=rows, plan_of=shop.plan_of, beside=shop.beside,
+                rows=rows, journal=journal, plan_of=shop.plan_of, beside=shop.beside,
                 results=results(
                     journal.shop_events(ResultEntered, ResultStruck), practice=True
                 ),

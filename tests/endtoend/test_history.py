@@ -4,10 +4,13 @@ from __future__ import annotations
 
 import argparse
 import random
+import re
 import shutil
+from collections import Counter
 from contextlib import closing
 from dataclasses import replace
 from datetime import date
+from decimal import Decimal
 from pathlib import Path
 
 import pytest
@@ -15,9 +18,11 @@ import pytest
 from kiosk.cli import history as invent_command
 from kiosk.cli import lab, log
 from kiosk.cli.place import Failed, demo_folder
-from kiosk.engine.events import SessionCompleted, SessionStarted
+from kiosk.engine.events import SessionCompleted, SessionStarted, StepConfirmed
 from kiosk.engine.machine import standing
 from kiosk.journal.store import FILE, Journal
+from kiosk.languages.words import words
+from kiosk.procedure.fit import fit
 from kiosk.procedure.model import Standing
 from kiosk.procedure.site import load_site
 from kiosk.proof.proven import require_proof
@@ -72,21 +77,64 @@ def test_the_same_seed_gives_the_same_events_and_another_one_others(tmp_path):
 def test_every_invented_session_is_whole_practice_and_sound(tmp_path, capsys):
     assert kiosk("invent", "--days", "8", "--seed", "2") == 0
     said = capsys.readouterr().out
-    assert "Invented 8 days: 32 sessions and 8 results" in said
     with closing(Journal(demo_folder())) as journal:
         assert journal.verify().whole
         assert journal.open_sessions() == []
+        walked: Counter[str] = Counter()
         for session in journal.sessions():
             events = journal.events(session)
             assert isinstance(events[0].fact, SessionStarted)
+            walked[events[0].fact.procedure.split("-")[0]] += 1
             assert events[0].fact.practice
             assert events[-1].fact == SessionCompleted()
             assert {one.by.ear for one in events} <= {"", EAR}
         for machine in site().machines:
             facts = [fact for _, _, fact in journal.facts_of_machine(machine.id, practice=True)]
             assert standing(facts) is Standing.DRYING
+    # Two machines are opened and closed each day, and checked on most days.
+    assert walked["open"] == walked["close"] == 16
+    assert 12 <= walked["check"] <= 16
+    assert f"Invented 8 days: {walked.total()} sessions and 8 results" in said
     assert kiosk("log", "audit") == 0
-    assert capsys.readouterr().out.count("no rule broken") == 32
+    assert capsys.readouterr().out.count("no rule broken") == walked.total()
+
+
+def test_day_checks_measure_the_mix_and_leave_the_rest_of_the_story_as_it_is(tmp_path):
+    known = library().procedures
+    checks = {
+        one.id: fit(library(), known[f"check-{one.kind}"], one, site(), lambda amount, language:
+                    words(language).quantity(amount))
+        for one in site().machines
+    }  # fmt: skip
+    stories = []
+    for name, made in (("with", checks), ("without", {})):
+        with closing(InventedJournal(tmp_path / name)) as journal:
+            History(
+                journal, site(), plans(), heads_of(site(), library()), 4, [], checks=made
+            ).run(FIRST, 4)  # fmt: skip
+            stories.append([journal.events(one) for one in journal.sessions()])
+    with_checks, without = stories
+    mine = [x for x in with_checks if x[0].fact.procedure.startswith("check-")]
+    assert 6 <= len(mine) <= 8
+    read = {
+        Decimal(one.fact.answer)
+        for events in mine
+        for one in events
+        if isinstance(one.fact, StepConfirmed) and one.fact.limit.startswith("mix temperature")
+    }
+    # 41 degrees Fahrenheit or less: FDA Food Code 3-501.16(A)(2), READ (state).
+    assert len(read) > 1
+    assert max(read) <= 41
+
+    def others(story):
+        # Apart from the day's work only the mix temperatures are left to their own chance.
+        return [
+            (x[0].fact.machine, x[0].fact.procedure, x[0].fact.worker, len(x))
+            for x in story
+            if x[0].fact.procedure[:5] != "check"
+        ]
+
+    assert others(with_checks) == others(without)
 
 
 def test_a_history_is_never_written_where_a_journal_or_a_site_lies(home, capsys):
@@ -119,7 +167,10 @@ def test_no_history_is_invented_for_real_work(tmp_path):
 def test_more_machines_are_worked_at_the_same_time_in_a_shop_of_their_own(home, capsys):
     folder = home / "three"
     assert kiosk("invent", "--days", "2", "--machines", "3", "--into", str(folder)) == 0
-    assert "12 sessions" in capsys.readouterr().out
+    # Six openings and closes a day, and a check of most of the machines.
+    invented = re.search(r"(\d+) sessions", capsys.readouterr().out)
+    assert invented
+    assert 15 <= int(invented[1]) <= 18
     made = load_site(folder / "site.toml")
     assert [one.id for one in made.machines] == ["patio", "counter", "patio-2"]
     assert made.practice
@@ -127,7 +178,11 @@ def test_more_machines_are_worked_at_the_same_time_in_a_shop_of_their_own(home, 
         assert journal.verify().whole
         walks = [journal.events(name) for name in journal.sessions()]
     first, third = (
-        [one[0].at.utc for one in walks if one[0].fact.machine == name]
+        [
+            one[0].at.utc
+            for one in walks
+            if one[0].fact.machine == name and not one[0].fact.procedure.startswith("check-")
+        ]
         for name in ("patio", "patio-2")
     )
     # Beside the first machine, not after the second.
