@@ -17,7 +17,8 @@ from tests.unit.test_shipped_procedures import plans
 
 OWN = (
     "say-help", "say-hand-over", "say-language", "say-never-mind", "say-reckon", "say-ask-again",
-    "say-back-to-the-step", "say-other-reckonings", "say-witness", "say-remark", "say-remark-keep", "say-remark-again",
+    "say-back-to-the-step", "say-other-reckonings", "say-witness", "say-remark",
+    "say-remark-keep", "say-remark-again",
 )  # fmt: skip
 """Messages with the words for the walk's own questions, which the engine does not know."""
 NOW = c.Instant(0.0, 0.0, "this boot")
