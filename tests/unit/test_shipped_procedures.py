@@ -21,10 +21,11 @@ from kiosk.procedure.plan import Hold, Measure, Plan, Step
 from kiosk.procedure.site import Site, load_site
 
 ROOT = Path(__file__).parents[2]
-LANGUAGES = {"en", "es", "ko"}
+LANGUAGES = {"en", "es", "ko", "pt", "vi", "zh"}
 ISOLATED = {"power isolated", "proven dead"}
 
-MOST_WORDS = {"en": 24, "es": 26, "ko": 20}
+MOST_WORDS = {"en": 24, "es": 26, "ko": 20, "pt": 26, "vi": 36, "zh": 3}
+"""Vietnamese parts its syllables by blanks; Chinese parts nothing."""
 """Words of one spoken sentence, quantities filled in."""
 
 INSIDE = re.compile(
@@ -173,7 +174,7 @@ def test_every_option_value_changes_a_step_of_its_machine():
         assert used == {(name, value) for name, values in kind.options.items() for value in values}
 
 
-def test_every_sentence_stands_in_three_languages_with_the_same_places():
+def test_every_sentence_stands_in_six_languages_with_the_same_places():
     records = [library().common, *library().kinds.values(), *library().limits.values()]
     found = [
         pair
@@ -188,6 +189,7 @@ def test_every_sentence_stands_in_three_languages_with_the_same_places():
         assert len(places) == 1, where
         assert text["en"] != text["es"] != text["ko"], where
         assert re.search("[가-힣]", text["ko"]), where
+        assert re.search("[\u4e00-\u9fff]", text["zh"]), where
 
 
 def test_machine_drafted_languages_are_said_to_be_so():
