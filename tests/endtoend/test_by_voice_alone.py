@@ -165,7 +165,8 @@ def test_a_phase_is_walked_by_voice_alone(place: dict[str, str], tmp_path: Path)
     kiosk = Terminal({**place, "KIOSK_HOME": str(tmp_path / "home")})
     try:
         worker = Worker(place, room, None, None)  # type: ignore[arg-type]
-        assert worker.until(60, (folder / FILE).exists), kiosk.shown
+        assert worker.until(60, lambda: site.machines[0].name in kiosk.shown), kiosk.shown
+        assert (folder / FILE).exists()
         with closing(Journal(folder)) as journal, closing(Renderer()) as renderer:
             cache = PromptCache(tmp_path / "prompts", renderer)
             shop = Shop(site, load_library(shipped("procedures")), journal, SystemClock(), folder)

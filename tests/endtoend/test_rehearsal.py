@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from importlib.util import find_spec
 
 import pytest
@@ -62,7 +63,10 @@ def test_the_log_of_a_rehearsal_can_be_listed_shown_and_is_caught_when_altered(h
     assert "StepConfirmed" in capsys.readouterr().out
     file = home / "demo" / "journal.db"
     data = file.read_bytes()
-    place = data.index(b'"strength":"phrase"') + len(b'"strength":"')
+    # In a row of the journal, not in the text that was walked.
+    found = re.search(rb'"step":"[^"]*","strength":"(phrase)"', data)
+    assert found
+    place = found.start(1)
     file.write_bytes(data[:place] + b"q" + data[place + 1 :])
     assert main(["log", "verify"]) == 1
     assert "NOT whole. Row " in capsys.readouterr().out
@@ -75,4 +79,4 @@ def test_without_a_site_file_run_says_what_to_do(capsys):
 
 def test_without_a_journal_verify_says_so(capsys):
     assert main(["log", "verify"]) == 1
-    assert "nothing was walked" in capsys.readouterr().err
+    assert "There is no journal" in capsys.readouterr().err
