@@ -12,6 +12,9 @@ from datetime import date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from rich.console import Console
+from rich.progress import BarColumn, Progress, TextColumn, TimeElapsedColumn
+
 from kiosk.cli.place import Failed, data
 from kiosk.cli.place import journal as open_journal
 from kiosk.cli.place import shop as shop_of
@@ -23,7 +26,6 @@ from kiosk.trade.authorities import Authority, NoSuchLimit, authority
 if TYPE_CHECKING:
     from kiosk.report.desk import Desk, Span
     from kiosk.report.paper import Paper
-    from kiosk.review.ledger import Ledger
     from kiosk.review.results import Entered
 
 _MONTH = re.compile(r"(\d{4})-(\d{2})")
@@ -32,6 +34,7 @@ _NO_PDF = (
     "No PDF: it needs the extra 'paper'. Install it with: pip install \"brushdown[paper]\". "
     "The page in HTML is whole; a browser prints it."
 )
+_READING = "reading the journal"
 _TABLES = ("sessions", "readings", "events", "deviations", "results")
 
 
@@ -97,23 +100,41 @@ def _report(parsed: argparse.Namespace) -> int:
     from kiosk.report.fonts import font_file
 
     make: Callable[[argparse.Namespace, Desk], Paper] = parsed.paper
-    with _desk(parsed) as desk:
-        paper = make(parsed, desk)
-        made = datetime.fromtimestamp(int(desk.now_utc), desk.zone)
-    parsed.into.mkdir(parents=True, exist_ok=True)
-    page = parsed.into / f"{paper.name}.html"
-    page.write_text(as_html(paper), "utf-8")
+    with _bar() as bar:
+        work = bar.add_task(_READING, total=4)
+
+        def tell(done: int, of: int) -> None:
+            bar.update(work, description=f"{_READING}: {done} of {of} sessions")
+
+        with _desk(parsed, tell) as desk:
+            bar.update(work, advance=1, description="gathering")
+            paper = make(parsed, desk)
+            made = datetime.fromtimestamp(int(desk.now_utc), desk.zone)
+        bar.update(work, advance=1, description="writing the page")
+        parsed.into.mkdir(parents=True, exist_ok=True)
+        page = parsed.into / f"{paper.name}.html"
+        page.write_text(as_html(paper), "utf-8")
+        bar.update(work, advance=1, description="printing")
+        font, file = font_file(), parsed.into / f"{paper.name}.pdf"
+        if font is not None:
+            from kiosk.report.as_pdf import as_pdf
+
+            file.write_bytes(as_pdf(paper, made, font))
+        bar.update(work, advance=1)
     print(page)
-    font = font_file()
     if font is None:
         print(_NO_PDF, file=sys.stderr)
-        return 0
-    from kiosk.report.as_pdf import as_pdf
-
-    file = parsed.into / f"{paper.name}.pdf"
-    file.write_bytes(as_pdf(paper, made, font))
-    print(file)
+    else:
+        print(file)
     return 0
+
+
+def _bar() -> Progress:
+    """Return a bar for the parts of a report, shown where somebody looks on."""
+    return Progress(
+        TextColumn("{task.description}"), BarColumn(), TimeElapsedColumn(),
+        console=Console(stderr=True), transient=True, disable=not sys.stderr.isatty(),
+    )  # fmt: skip
 
 
 def _session(parsed: argparse.Namespace, desk: Desk) -> Paper:
@@ -190,7 +211,9 @@ def _span(parsed: argparse.Namespace, desk: Desk) -> Span:
 
 
 @contextmanager
-def _desk(parsed: argparse.Namespace) -> Iterator[Desk]:
+def _desk(
+    parsed: argparse.Namespace, tell: Callable[[int, int], None] | None = None
+) -> Iterator[Desk]:
     """Open the records of the site, the ledger caught up. Raises Failed."""
     from kiosk.people.beside import BesideFailed
     from kiosk.procedure.load_review import load_deviation_rules
@@ -208,7 +231,7 @@ def _desk(parsed: argparse.Namespace) -> Iterator[Desk]:
                 closing(shop.beside) as beside,
                 closing(Rows(journal.file)) as rows,
             ):
-                _catch_up(ledger)
+                ledger.catch_up(tell or _tell)
                 yield Desk(
                     site=site, library=shop.library, rules=load_deviation_rules(), ledger=ledger,
                     rows=rows, journal=journal, plan_of=shop.plan_of, beside=beside,
@@ -226,16 +249,11 @@ def _results(journal: Journal, site: Site) -> tuple[Entered, ...]:
     return results(journal.shop_events(ResultEntered, ResultStruck), practice=site.practice)
 
 
-def _catch_up(ledger: Ledger) -> None:
-    """Read what the journal has gained, with its progress where somebody looks on."""
-    shows = sys.stderr.isatty()
-
-    def tell(done: int, of: int) -> None:
-        if shows:
-            told = f"\rreading the journal: {done} of {of} sessions"
-            print(told, end="\n" if done == of else "", file=sys.stderr, flush=True)
-
-    ledger.catch_up(tell)
+def _tell(done: int, of: int) -> None:
+    """Say how far the reading is, where somebody looks on."""
+    if sys.stderr.isatty():
+        end = "\n" if done == of else ""
+        print(f"\r{_READING}: {done} of {of} sessions", end=end, file=sys.stderr, flush=True)
 
 
 def _authority(name: str | None) -> Authority | None:
