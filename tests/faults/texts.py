@@ -16,7 +16,8 @@ from typing import Any, Union, get_args, get_origin, get_type_hints
 
 from kiosk.clock import LeapingClock, SystemClock
 from kiosk.engine import commands as c
-from kiosk.engine.events import Event
+from kiosk.engine.events import Event, ReadBackAgreed
+from kiosk.engine.state import Stage
 from kiosk.journal import chain
 from kiosk.journal.codec import FACTS, SHOP_FACTS
 from kiosk.journal.shop_facts import KioskMoved, KioskRetired, ShopEvent
@@ -83,6 +84,9 @@ def made(kind: type, chance: random.Random) -> Any:
     """Return a fact with hostile texts in every field that takes a text."""
     hints = get_type_hints(kind)
     given = {one.name: _value(hints[one.name], one, chance) for one in fields(kind)}
+    if kind is ReadBackAgreed:
+        # The one text that is a name of ours: any other is refused when it is read.
+        given["next"] = str(chance.choice(list(Stage)))
     return kind(**given)
 
 
