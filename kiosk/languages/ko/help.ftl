@@ -1,6 +1,6 @@
 # What can be done here, for whoever asks.
 help = 도움말
-say-help = 뭐라고 말해요 / 도움말
+say-help = 도움말
 help-say = 이렇게 말할 수 있습니다: { $list }.
 help-number = 숫자를 말하거나 누를 수도 있습니다.
 help-hold = 안전 확인에는 정해진 말을 모두 하거나, 단추를 계속 누르고 있어야 합니다.
