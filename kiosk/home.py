@@ -22,6 +22,26 @@ def home_folder() -> Path:
     return Path(named) if named else Path(platformdirs.user_data_dir(_NAME, appauthor=False))
 
 
+def write_private(file: Path, text: str) -> None:
+    """Write a file that its owner alone may read: whole and on the disk, or not at all.
+
+    Raises OSError.
+    """
+    fresh = file.with_suffix(".new")
+    fresh.unlink(missing_ok=True)
+    handle = os.open(fresh, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600)
+    with os.fdopen(handle, "w", encoding="utf-8") as out:
+        out.write(text)
+        out.flush()
+        os.fsync(out.fileno())
+    fresh.replace(file)
+    folder = os.open(file.parent, os.O_RDONLY)
+    try:
+        os.fsync(folder)
+    finally:
+        os.close(folder)
+
+
 def take(folder: Path) -> FileLock:
     """Lock a data folder for this process; the lock ends with it. Raises InUse, OSError."""
     lock = FileLock(folder / "kiosk.lock")

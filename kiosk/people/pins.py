@@ -8,7 +8,6 @@ lock-out against the keypad, and the file's rights against the rest.
 from __future__ import annotations
 
 import json
-import os
 from itertools import pairwise
 from pathlib import Path
 from typing import Final
@@ -17,6 +16,7 @@ from argon2 import PasswordHasher
 from argon2.exceptions import VerificationError, VerifyMismatchError
 
 from kiosk.engine.commands import Refusal
+from kiosk.home import write_private
 
 FILE: Final = "pins.json"
 LEAST, MOST = 4, 12
@@ -88,18 +88,7 @@ class Pins:
         return PinsFailed(f"{self.file} cannot be used: {why}. To mend: {mend}.")
 
     def _write(self, kept: dict[str, str]) -> None:
-        fresh = self.file.with_suffix(".new")
         try:
-            fresh.unlink(missing_ok=True)
-            with os.fdopen(os.open(fresh, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600), "w") as out:
-                json.dump(kept, out, indent=1, sort_keys=True)
-                out.flush()
-                os.fsync(out.fileno())
-            fresh.replace(self.file)
-            folder = os.open(self.file.parent, os.O_RDONLY)
-            try:
-                os.fsync(folder)
-            finally:
-                os.close(folder)
+            write_private(self.file, json.dumps(kept, indent=1, sort_keys=True))
         except OSError as error:
             raise PinsFailed(f"{self.file} cannot be written: {error}") from error

@@ -5,13 +5,13 @@ from __future__ import annotations
 import hashlib
 import hmac
 import json
-import os
 import secrets
 from collections.abc import Callable
 from pathlib import Path
 from typing import Final
 
 from kiosk.clock import Clock
+from kiosk.home import write_private
 from kiosk.people.lockout import closed, wait_s
 
 FILE: Final = "screens.json"
@@ -64,14 +64,8 @@ class Paired:
         return PairingFailed(f"{self.file} cannot be used: {why}. To mend: {mend}.")
 
     def _write(self, kept: dict[str, str]) -> None:
-        fresh = self.file.with_suffix(".new")
         try:
-            fresh.unlink(missing_ok=True)
-            with os.fdopen(os.open(fresh, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600), "w") as out:
-                json.dump(kept, out, indent=1)
-                out.flush()
-                os.fsync(out.fileno())
-            fresh.replace(self.file)
+            write_private(self.file, json.dumps(kept, indent=1))
         except OSError as error:
             raise PairingFailed(f"{self.file} cannot be written: {error}") from error
 
