@@ -7,10 +7,17 @@ from decimal import Decimal
 
 from kiosk.engine import commands as c
 from kiosk.languages.words import Words, languages, words
-from kiosk.listening.numbers import spoken
+from kiosk.listening.numbers import NoNumbers, spoken
 from kiosk.options import Choice, Help, NeverMind, Option
 from kiosk.people.may import ASKED_FOR, Identified
 from kiosk.procedure.site import Person, Site
+
+Door = Callable[
+    [Identified, c.Evidence, Callable[[Identified, c.Evidence], None], Callable[[c.Refusal], None]],
+    None,
+]
+"""Asks for the PINs that an act needs. Given the act, how it came in, what to call with the act as
+it may be done, and what to call when it may not."""
 
 
 def help_text(offered: Sequence[Option], said: Words) -> str:
@@ -55,7 +62,10 @@ def _numbered(choices: list[tuple[c.Act, str]], said: Words) -> tuple[Option, ..
     """Give each choice a number to say, for its name may be in any language."""
     options = []
     for number, (act, detail) in enumerate(choices, 1):
-        spoken_number = next(iter(spoken([Decimal(number)], said.language)))
+        try:
+            spoken_number = next(iter(spoken([Decimal(number)], said.language)))
+        except NoNumbers:
+            spoken_number = str(number)
         options.append(Option(act, said.say("say-number", number=spoken_number), detail))
     return (*options, never_mind(said))
 

@@ -22,7 +22,7 @@ def home_folder() -> Path:
     return Path(named) if named else Path(platformdirs.user_data_dir(_NAME, appauthor=False))
 
 
-def write_private(file: Path, text: str) -> None:
+def write_private(file: Path, data: str | bytes) -> None:
     """Write a file that its owner alone may read: whole and on the disk, or not at all.
 
     Raises OSError.
@@ -30,8 +30,8 @@ def write_private(file: Path, text: str) -> None:
     fresh = file.with_suffix(".new")
     fresh.unlink(missing_ok=True)
     handle = os.open(fresh, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600)
-    with os.fdopen(handle, "w", encoding="utf-8") as out:
-        out.write(text)
+    with os.fdopen(handle, "wb") as out:
+        out.write(data.encode() if isinstance(data, str) else data)
         out.flush()
         os.fsync(out.fileno())
     fresh.replace(file)

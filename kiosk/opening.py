@@ -5,6 +5,7 @@ from __future__ import annotations
 import sys
 import time
 from collections.abc import Callable
+from functools import partial
 
 from kiosk.listening.echo import EchoFilter, NoEchoFilter
 from kiosk.listening.hearing import MicrophoneHearing
@@ -17,6 +18,8 @@ from kiosk.screens.app import KioskApp
 from kiosk.screens.stand_in import NoHearing
 from kiosk.shop import Shop
 from kiosk.speaking.announced import AnnouncedVoice
+from kiosk.speaking.recordings import Recordings
+from kiosk.speaking.tone import tones_of
 from kiosk.speaking.voice import Voice, open_voice
 
 
@@ -53,14 +56,20 @@ def open_kiosk(
     echo = echo_filter(reference) if shop.site.hearing.cut_short else None
 
     def open_aloud() -> Voice:
+        how = partial(
+            open_voice,
+            shop.folder / "prompts",
+            tones=tones_of(shop.site),
+            recordings=Recordings(shop.folder),
+        )
         if echo is None:
-            return open_voice(shop.folder / "prompts")
+            return how()
 
         def tell(text: str) -> None:
             for hearing in opened:
                 hearing.saying(text)
 
-        return AnnouncedVoice(open_voice(shop.folder / "prompts", reference.put), tell)
+        return AnnouncedVoice(how(tap=reference.put), tell)
 
     def open_hearing(on_heard: OnHeard, on_changed: Callable[[], None]) -> Hearing:
         try:

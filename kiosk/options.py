@@ -5,41 +5,42 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from kiosk.engine import commands as c
+from kiosk.listening.settled import Opens
 from kiosk.reckoning.calculator import Answer
 
 
 @dataclass(frozen=True, slots=True)
-class ChooseLanguage:
+class ChooseLanguage(Opens):
     """Ask which language to speak. The walk's own question; the engine does not know it."""
 
 
 @dataclass(frozen=True, slots=True)
-class CallWitness:
+class CallWitness(Opens):
     """Ask who the second person is that confirms a hold."""
 
 
 @dataclass(frozen=True, slots=True)
-class LeaveRemark:
+class LeaveRemark(Opens):
     """Leave a spoken remark on the open problem."""
 
 
 @dataclass(frozen=True, slots=True)
-class NeverMind:
+class NeverMind(Opens):
     """Take back a question of the walk's own."""
 
 
 @dataclass(frozen=True, slots=True)
-class Help:
+class Help(Opens):
     """Ask what can be said or pressed here."""
 
 
 @dataclass(frozen=True, slots=True)
-class Reckon:
+class Reckon(Opens):
     """Ask what to work out."""
 
 
 @dataclass(frozen=True, slots=True)
-class Take:
+class Take(Opens):
     """Take one calculator."""
 
     calculator: str
@@ -60,7 +61,7 @@ class Agree:
 
 
 @dataclass(frozen=True, slots=True)
-class AskAgain:
+class AskAgain(Opens):
     """Take back the last answer to a calculator."""
 
 

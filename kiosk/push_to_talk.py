@@ -7,12 +7,13 @@ from collections.abc import Callable, Iterable, Mapping
 from typing import Final
 
 from kiosk.listening.ear import Heard
-from kiosk.listening.in_use import Hearing, Records, Take
+from kiosk.listening.in_use import Hearing, Metered, Records, Take
 
 OPEN_S: Final = 6.0
 """How long one press opens the ear, when nothing is understood meanwhile. The longest phrase takes
 three seconds; a terminal does not tell when a key is let go."""
 
+_SILENCE_DBFS: Final = -120.0
 
 OnHeard = Callable[[Heard], None]
 
@@ -100,6 +101,14 @@ class PushToTalk:
     def microphone(self) -> bool:
         """True while a microphone gives sound."""
         return isinstance(self._hearing, Records) and self._hearing.microphone
+
+    @property
+    def level(self) -> float | None:
+        """How loud it is at the microphone, in dBFS; None when no sound at all comes in.
+
+        An ear that cannot tell is taken for one in silence.
+        """
+        return self._hearing.level if isinstance(self._hearing, Metered) else _SILENCE_DBFS
 
     def record(self, take: Take | None) -> None:
         """Give every frame to `take`, whatever the key says, and hear nothing in it."""

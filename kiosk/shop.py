@@ -13,6 +13,7 @@ from kiosk.engine.machine import standing
 from kiosk.engine.state import State, fold
 from kiosk.journal.codec import UnknownEvent
 from kiosk.journal.store import Journal, JournalFailed
+from kiosk.languages.signed import still_drafted
 from kiosk.languages.words import words
 from kiosk.people.beside import Beside, BesideFailed
 from kiosk.people.erase import keep_to_time
@@ -32,7 +33,10 @@ from kiosk.reckoning.bench import bench
 from kiosk.reckoning.calculator import Bench
 from kiosk.remarks.sounds import SoundsFailed
 from kiosk.review.ledger import Ledger
+from kiosk.review.recording import without_beginning
 from kiosk.review.remaining import MOST_WALKS, Left, remaining
+from kiosk.review.schedule import BadTime
+from kiosk.review.today import Dated, Today, today
 from kiosk.session import Session
 from kiosk.trade.units import Quantity
 
@@ -89,6 +93,8 @@ class Shop:
     _plans: dict[tuple[str, str], Plan | FaultyFile] = field(default_factory=dict, init=False)
     _gate: PinGate | None = field(default=None, init=False)
     _beside: Beside | None = field(default=None, init=False)
+    _today: tuple[int, Today] | None = field(default=None, init=False)
+    """The journal's last row, and what was asked of it up to there."""
 
     @property
     def gate(self) -> PinGate:
@@ -156,6 +162,18 @@ class Shop:
         """Return what the board shows, in the order of the site file."""
         unfinished, _ = self._unfinished()
         return tuple(self._card(machine, unfinished) for machine in self.site.machines)
+
+    def due(self) -> Mapping[str, tuple[Dated, ...]]:
+        """Return what is due on each machine, and by when; nothing where it cannot be told."""
+        last, now = self.journal.mark()[0], self.clock.now().utc
+        try:
+            if self._today is None or self._today[0] != last:
+                schedule = self._today[1].schedule if self._today else load_schedule()
+                self._today = last, today(self.site, self.library, schedule, self.journal, now)
+            return self._today[1].due(now)
+        except (FaultyFile, UnknownEvent, BadTime):
+            # `faults` tells of the first two; load_site lets no bad time through.
+            return {}
 
     def faults(self) -> tuple[str, ...]:
         """Return every reason why something in this shop cannot be walked, in plain words."""
@@ -284,8 +302,13 @@ class Shop:
                 self._plans[key] = faulty
             else:
                 faults = must_hold(plan).faults
-                self._plans[key] = FaultyFile(list(faults)) if faults else plan
+                self._plans[key] = FaultyFile(list(faults)) if faults else self._signed(plan)
         return self._plans[key]
+
+    def _signed(self, plan: Plan) -> Plan:
+        """Return a plan without the mark of a draft in languages that were signed here."""
+        left = still_drafted(plan.drafted, self.library, self.folder, plan.procedure)
+        return replace(plan, drafted=left)
 
     def _plan_of(self, started: SessionStarted) -> Plan | None:
         procedure = self.library.procedures.get(started.procedure)
@@ -350,7 +373,7 @@ def _started(session_id: str, events: list[Event]) -> SessionStarted:
     for event in events:
         if isinstance(event.fact, SessionStarted):
             return event.fact
-    raise UnknownEvent(f"the session {session_id} has no beginning in the journal")
+    raise without_beginning(session_id)
 
 
 def _say_quantity(amount: Quantity, language: str) -> str:

@@ -7,7 +7,7 @@ from dataclasses import replace
 from decimal import Decimal
 from typing import Final
 
-from kiosk.asking import help_text, language_options, never_mind, people_options, phrases
+from kiosk.asking import Door, help_text, language_options, never_mind, people_options, phrases
 from kiosk.clock import Clock
 from kiosk.engine import commands as c
 from kiosk.engine.effects import Say, Wake
@@ -38,14 +38,7 @@ from kiosk.reckoner import Reckoner
 from kiosk.reckoning.calculator import Bench, NumberWanted
 from kiosk.review.remaining import Left
 from kiosk.session import Outcome, Session
-from kiosk.speaking.voice import Voice
-
-Door = Callable[
-    [Identified, c.Evidence, Callable[[Identified, c.Evidence], None], Callable[[c.Refusal], None]],
-    None,
-]
-"""Asks for the PINs that an act needs. Given the act, how it came in, what to call with the act as
-it may be done, and what to call when it may not."""
+from kiosk.speaking.voice import Voice, suit
 
 DOUBTS: Final = 2
 """Doubtful hearings in a row of one question after which the worker is asked to use the screen."""
@@ -289,8 +282,7 @@ class Walk:
     def _follow(self, outcome: Outcome) -> None:
         """Show a refusal, or let voice and clock do what the events ask of them."""
         if outcome.trouble:
-            self.notice = f"{self.words.say('not-written')} ({outcome.trouble})"
-            self.say(self.words.say("not-written"))
+            self._not_recorded(outcome.trouble)
         if outcome.refusal is not None:
             self.notice = self.words.refusal(outcome.refusal)
             self.say(self.notice)
@@ -303,6 +295,12 @@ class Walk:
                     self._say_prompt()
                 case Wake(seconds):
                     self._wake_at = outcome.events[-1].at.mono + seconds
+
+    def _not_recorded(self, trouble: str) -> None:
+        """Tell that nothing was written. What mends it names files, so it is shown and not said."""
+        say = self.words.say
+        self.notice = f"{say('not-recorded')} {self.words.told(trouble)}"
+        self.say(f"{say('not-recorded')} {say('see-the-screen')}")
 
     def _leave_questions(self) -> None:
         self._asking = None
@@ -320,7 +318,8 @@ class Walk:
             act = c.Reckoned(worked.calculator, worked.answers, worked.finding)
             outcome = self.session.do(act, by)
             if outcome.trouble:
-                self.notice = f"{self.words.say('not-written')} ({outcome.trouble})"
+                self._not_recorded(outcome.trouble)
+                return
         self.say(" ".join([*([self.notice] if self.notice else []), *self.lines()]))
 
     def _ask(self, message: str, options: tuple[Option, ...]) -> None:
@@ -372,6 +371,7 @@ class Walk:
         number = self._saying
         self.speaking = True
         self.hearing.deafen()
+        suit(self.voice, self.session.state.worker)
         self.voice.say(text, self.words.language, lambda: self._fell_silent(number))
 
     def _fell_silent(self, number: int) -> None:

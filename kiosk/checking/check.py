@@ -26,12 +26,14 @@ def check(
     *,
     prompts: Path | None = None,
     instruments: Instruments | None = None,
+    spoken: Sequence[str] = (),
 ) -> int:
     """Check the procedures of `folder`, or `files` in their place or beside them.
 
     `files` may also be machine kinds, limits profiles or a common.yaml. The report goes to `show`,
     line by line. Returns 1 when an error was found, else 0. With `explain`, the page of that rule
-    is shown instead. `prompts` is a folder that keeps the spoken texts for the next check.
+    is shown instead. `prompts` is a folder that keeps the spoken texts for the next check. Every
+    sentence must be there in the languages `spoken`, by default in all of the kiosk.
     """
     if explain:
         return _explain(explain, show)
@@ -54,10 +56,10 @@ def check(
     notes: list[str] = []
     begun = time.perf_counter()
     if instruments is not None:
-        look_at(subject_of(gathered, fitted, instruments), findings, notes)
+        look_at(subject_of(gathered, fitted, instruments, spoken), findings, notes)
     else:
         with open_instruments(prompts) as opened:
-            look_at(subject_of(gathered, fitted, opened), findings, notes)
+            look_at(subject_of(gathered, fitted, opened, spoken), findings, notes)
     plans = sum(len(of.plans) for of in fitted.values())
     show(f"Looked at with {len(RULES)} rules in {time.perf_counter() - begun:.1f} s.")
     for story in stories:
@@ -88,7 +90,10 @@ def _finding(named: Named) -> Finding:
 
 
 def subject_of(
-    gathered: Gathered, fitted: Mapping[str, Fitted], instruments: Instruments
+    gathered: Gathered,
+    fitted: Mapping[str, Fitted],
+    instruments: Instruments,
+    spoken: Sequence[str] = (),
 ) -> Subject:
     """Return what the rules look at. Raises ValueError without a library."""
     if gathered.library is None:
@@ -100,7 +105,7 @@ def subject_of(
         checked=gathered.checked,
         plans={name: of.plans for name, of in fitted.items()},
         whole=len(gathered.library.procedures) == gathered.count("procedure"),
-        languages=languages(),
+        languages=tuple(spoken) or languages(),
         instruments=instruments,
     )
 

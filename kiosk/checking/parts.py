@@ -10,7 +10,7 @@ from kiosk.checking.subject import Subject, blocks, sentences
 from kiosk.procedure.fault import Fault
 from kiosk.procedure.model import Part, Procedure, Standing, StepBlock, Text
 
-NOUN_FIRST = frozenset({"es", "fr", "it", "pt-br", "vi"})
+NOUN_FIRST = frozenset({"es", "fr", "it", "pt", "vi"})
 """Languages in which the noun of a name such as `puerta del cilindro` comes first."""
 
 

@@ -6,7 +6,19 @@ from collections.abc import Mapping
 from importlib import resources
 from types import MappingProxyType
 
-from kiosk.checking import dangers, doses, hearing, needs, parts, phrases, sentences, spoken, unused
+from kiosk.checking import (
+    dangers,
+    doses,
+    hearing,
+    messages,
+    needs,
+    parts,
+    phrases,
+    pictures,
+    sentences,
+    spoken,
+    unused,
+)
 from kiosk.checking.rule import Rule, Severity
 
 _ERROR, _WARNING = Severity.ERROR, Severity.WARNING
@@ -36,6 +48,7 @@ _FOUND_BY_LOOKING = (
     Rule("need-outlived", _ERROR, needs.need_outlived),
     Rule("waives-nothing", _ERROR, needs.waives_nothing),
     Rule("missing-translation", _ERROR, sentences.missing_translation),
+    Rule("missing-message", _ERROR, messages.missing_message),
     Rule("empty-text", _ERROR, sentences.empty_text),
     Rule("places-differ", _ERROR, sentences.places_differ),
     Rule("place-not-filled", _ERROR, sentences.place_not_filled),
@@ -47,6 +60,7 @@ _FOUND_BY_LOOKING = (
     Rule("choices-hide-limit", _ERROR, doses.choices_hide_limit),
     Rule("part-left-out", _ERROR, parts.part_left_out),
     Rule("part-unused", _WARNING, parts.part_unused),
+    Rule("unknown-picture", _ERROR, pictures.unknown_picture),
     Rule("option-unused", _ERROR, unused.option_unused),
     Rule("setting-unused", _WARNING, unused.setting_unused),
     Rule("condition-unused", _WARNING, unused.condition_unused),

@@ -24,6 +24,9 @@ _MEASURED = re.compile(
     r"|(?:mili)?litros?|galon(?:es)?|galón|cuartos?|onzas?|minutos?|segundos?|horas?|grados?|gramos?"
     r"|partes por millón"
     r"|밀리리터|리터|갤런|쿼트|온스|분|초|시간|도|그램"
+    r"|galõe?s?|galão|quartos?|onças?|gramas?|graus?|partes por milhão"
+    r"|mi ?li ?lít|lít|ga lông|phút|giây|giờ|độ|gam|phần triệu"
+    r"|毫升|升|加仑|夸脱|液量盎司|分钟|秒|小时|摄氏度|华氏度|度|克|毫克每升"
     r"|mL|ml|L|fl oz|gal|qt|oz|min|s|h|g|°\s?[CF]|ppm|mg/L)(?![A-Za-zÁ-ÿ])",
     re.IGNORECASE,
 )

@@ -14,6 +14,7 @@ from typing import Final
 from kiosk import home
 from kiosk.cli import (
     calc,
+    crew,
     fleet,
     history,
     lab,
@@ -23,19 +24,23 @@ from kiosk.cli import (
     report,
     review,
     serve,
+    setup,
     ship,
+    texts,
     voice,
 )
-from kiosk.cli.keeping import kept_signed, not_retired, verdict_line
+from kiosk.cli.board import open_board
+from kiosk.cli.keeping import verdict_line
 from kiosk.cli.place import Failed, data, demo_folder, demo_site
 from kiosk.cli.place import shop as shop_of
 from kiosk.clock import LeapingClock
 from kiosk.journal.codec import UnknownEvent
 from kiosk.journal.keys import NoKey
 from kiosk.journal.store import Journal, JournalFailed
+from kiosk.languages.signed import still_drafted
 from kiosk.procedure.fault import FaultyFile, harmless
 from kiosk.procedure.load import load_library
-from kiosk.procedure.site import Person, Site, load_site
+from kiosk.procedure.site import Person, load_site
 from kiosk.shipped import shipped
 from kiosk.shop import Shop
 
@@ -74,6 +79,7 @@ def _parser() -> argparse.ArgumentParser:
     run.set_defaults(command=_run)
     demo = commands.add_parser("demo", help="open the board of an invented shop")
     demo.set_defaults(command=_demo)
+    crew.add(demo)
     for one in (run, demo):
         one.add_argument("--silent", action="store_true", help="open no speaker")
         one.add_argument("--deaf", action="store_true", help="open no microphone")
@@ -99,6 +105,9 @@ def _parser() -> argparse.ArgumentParser:
     draw.add_argument(
         "--quick", action="store_true", help="write the sheet of what can be said instead"
     )
+    draw.add_argument(
+        "--parts", action="store_true", help="write the drawings of all parts and places instead"
+    )
     draw.add_argument("--machine", help="machine id (default: the first one of the kind)")
     draw.add_argument("--into", type=Path, default=Path(), help="folder (default: this one)")
     draw.set_defaults(command=_draw)
@@ -114,8 +123,10 @@ def _parser() -> argparse.ArgumentParser:
         report,
         review,
         serve,
+        setup,
         ship,
         fleet,
+        texts,
     ):
         group.add(commands)
     return parser
@@ -127,29 +138,16 @@ def _parser() -> argparse.ArgumentParser:
 def _run(parsed: argparse.Namespace) -> int:
     folder = home.home_folder()
     site_file = folder / home.SITE_FILE
-    if not site_file.exists():
-        example = shipped("demo") / home.SITE_FILE
-        raise Failed(
-            f"There is no site file yet. Copy {example} to {site_file} and put your own machines,"
-            " people and product in it; or look around first with 'kiosk demo'."
-        )
-    return _open(folder, load_site(site_file), parsed)
+    if not site_file.exists() and not setup.set_up(folder, silent=parsed.silent, deaf=parsed.deaf):
+        return 0
+    site = load_site(site_file)
+    return open_board(folder, site, silent=parsed.silent, deaf=parsed.deaf)
 
 
 def _demo(parsed: argparse.Namespace) -> int:
-    return _open(demo_folder(), demo_site(), parsed)
-
-
-def _open(folder: Path, site: Site, parsed: argparse.Namespace) -> int:
-    # Imported here, so that the other commands do not wait for the screens and the ears.
-    from kiosk.opening import open_kiosk
-
-    with home.take(folder), closing(Journal(folder)) as journal:
-        not_retired(journal)
-        with kept_signed(journal, site):
-            return open_kiosk(
-                shop_of(folder, site, journal), silent=parsed.silent, deaf=parsed.deaf
-            )
+    if parsed.crew or parsed.record:
+        return crew.show(parsed)
+    return open_board(demo_folder(), demo_site(), silent=parsed.silent, deaf=parsed.deaf)
 
 
 # The rehearsal.
@@ -194,20 +192,30 @@ def _check(parsed: argparse.Namespace) -> int:
 
 
 def _draw(parsed: argparse.Namespace) -> int:
-    from kiosk.drawing.write import CannotDraw, draw, draw_quick
+    from kiosk.drawing.write import CannotDraw, draw, draw_parts, draw_quick
 
     folder, site = data()
     if parsed.quick:
         library = load_library(shipped("procedures"))
-        drafted = {tag for one in library.procedures.values() for tag in one.drafted}
+        tags = {tag for one in library.procedures.values() for tag in one.drafted}
+        drafted = still_drafted(tags, library, folder)
         try:
             written = draw_quick(library.common.problems, site.languages, drafted, parsed.into)
         except CannotDraw as error:
             raise Failed(str(error)) from error
         print(*written, sep="\n")
         return 0
+    if parsed.parts:
+        library = load_library(shipped("procedures"))
+        kinds = {one.kind for one in site.machines}
+        try:
+            written = draw_parts(library, kinds, site.languages, parsed.into)
+        except CannotDraw as error:
+            raise Failed(str(error)) from error
+        print(*written, sep="\n")
+        return 0
     if parsed.procedure is None:
-        raise Failed("Name a procedure, as close-twin-gravity, or ask for --quick.")
+        raise Failed("Name a procedure, as close-twin-gravity, or ask for --quick or --parts.")
     with closing(Journal(folder)) as journal:
         shop = shop_of(folder, site, journal)
         machine = parsed.machine or _machine_for(shop, parsed.procedure)

@@ -267,7 +267,7 @@ def _suspected(place: int, one: Suspect, zone: ZoneInfo) -> list[str]:
     at = datetime.fromtimestamp(one.at_utc, zone)
     name = f"{one.session} by {', '.join(one.workers)}" if one.session else "no session"
     told = [f"{place}. {at:%Y-%m-%d %H:%M}  {name}  (score {one.score:.2f})"]
-    told += [f"   {sign.clue}: {sign.english}" for sign in one.signs]
+    told += [f"   {sign.clue}: {sign.told}" for sign in one.signs]
     return told if one.signs else [*told, "   nothing speaks against it"]
 
 

@@ -21,6 +21,7 @@ from kiosk.people.gate import COMMAND_LINE, PinGate
 from kiosk.people.pins import Pins, PinsFailed, fault_of
 from kiosk.procedure.site import Person, Site
 from kiosk.remarks.sounds import SoundsFailed
+from kiosk.speaking.recordings import RecordingsFailed
 
 
 def add(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
@@ -35,7 +36,7 @@ def add(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     pin.set_defaults(command=_pin)
     erasing = group.add_parser(
         "erase",
-        help="erase name, PIN, own words and remarks of somebody who has left",
+        help="erase name, PIN, own words, recordings and remarks of somebody who has left",
         description="The journal holds ids and hashes only, and stays whole; that something was "
         "erased is written into it. Copies of the data folder made before are not touched.",
     )
@@ -120,7 +121,7 @@ def _open(folder: Path) -> Iterator[tuple[Journal, Beside]]:
             closing(Beside(folder)) as beside,
         ):
             yield journal, beside
-    except (BesideFailed, PinsFailed, SoundsFailed, UnknownEvent) as error:
+    except (BesideFailed, PinsFailed, RecordingsFailed, SoundsFailed, UnknownEvent) as error:
         raise Failed(str(error)) from error
 
 

@@ -8,6 +8,7 @@ import sqlite3
 import sys
 from collections.abc import Callable, Iterator
 from contextlib import closing, contextmanager
+from dataclasses import replace
 from datetime import date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -97,7 +98,7 @@ def _day(text: str) -> date:
 
 def _report(parsed: argparse.Namespace) -> int:
     from kiosk.report.as_html import as_html
-    from kiosk.report.fonts import font_file
+    from kiosk.report.fonts import font_files
 
     make: Callable[[argparse.Namespace, Desk], Paper] = parsed.paper
     with _bar() as bar:
@@ -115,14 +116,14 @@ def _report(parsed: argparse.Namespace) -> int:
         page = parsed.into / f"{paper.name}.html"
         page.write_text(as_html(paper), "utf-8")
         bar.update(work, advance=1, description="printing")
-        font, file = font_file(), parsed.into / f"{paper.name}.pdf"
-        if font is not None:
+        fonts, file = font_files(paper.language), parsed.into / f"{paper.name}.pdf"
+        if fonts:
             from kiosk.report.as_pdf import as_pdf
 
-            file.write_bytes(as_pdf(paper, made, font))
+            file.write_bytes(as_pdf(paper, made, fonts))
         bar.update(work, advance=1)
     print(page)
-    if font is None:
+    if not fonts:
         print(_NO_PDF, file=sys.stderr)
     else:
         print(file)
@@ -215,6 +216,7 @@ def _desk(
     parsed: argparse.Namespace, tell: Callable[[int, int], None] | None = None
 ) -> Iterator[Desk]:
     """Open the records of the site, the ledger caught up. Raises Failed."""
+    from kiosk.languages.signed import still_drafted
     from kiosk.people.beside import BesideFailed
     from kiosk.procedure.load_review import load_deviation_rules
     from kiosk.report.desk import Desk
@@ -226,6 +228,8 @@ def _desk(
     try:
         with closing(open_journal()) as journal:
             shop = shop_of(folder, site, journal)
+            rules = load_deviation_rules()
+            left = still_drafted(rules.drafted, shop.library, folder)
             with (
                 closing(shop.ledger()) as ledger,
                 closing(shop.beside) as beside,
@@ -233,8 +237,8 @@ def _desk(
             ):
                 ledger.catch_up(tell or _tell)
                 yield Desk(
-                    site=site, library=shop.library, rules=load_deviation_rules(), ledger=ledger,
-                    rows=rows, journal=journal, plan_of=shop.plan_of, beside=beside,
+                    site=site, library=shop.library, rules=replace(rules, drafted=left),
+                    ledger=ledger, rows=rows, journal=journal, plan_of=shop.plan_of, beside=beside,
                     results=_results(journal, site), authority=who, words=words(parsed.language),
                     now_utc=shop.clock.now().utc,
                 )  # fmt: skip

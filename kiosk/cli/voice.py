@@ -22,7 +22,7 @@ from rich.progress import (
 from rich.table import Table
 
 from kiosk import home
-from kiosk.cli import voice_teach, voice_test
+from kiosk.cli import voice_record, voice_teach, voice_test
 from kiosk.cli.place import Failed
 from kiosk.listening import model_store
 from kiosk.listening.model_list import BadList, Model
@@ -38,7 +38,7 @@ _PIP: Final = "pip"
 def add(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     """Add the command."""
     voice = commands.add_parser(
-        "voice", help="speech models, the microphone, and words of one's own"
+        "voice", help="speech models, the microphone, words and prompts of one's own"
     )
     verbs = voice.add_subparsers(required=True, metavar="COMMAND")
     for part in _PARTS:
@@ -79,6 +79,7 @@ _PARTS: Final[tuple[Callable[[argparse._SubParsersAction[argparse.ArgumentParser
     _add_remove,
     voice_test.add,
     voice_teach.add,
+    voice_record.add,
 )
 
 

@@ -40,7 +40,7 @@ def add(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
 
 def _teach(parsed: argparse.Namespace) -> int:
     folder, site = data()
-    worker = _worker(site, parsed.worker)
+    worker = worker_of(site, parsed.worker)
     language = spoken_language(parsed.language or worker.language)
     say = words(language).say
     if parsed.forget:
@@ -62,7 +62,8 @@ def _teach(parsed: argparse.Namespace) -> int:
     return 0
 
 
-def _worker(site: Site, worker: str) -> Person:
+def worker_of(site: Site, worker: str) -> Person:
+    """Return somebody on the list by id. Raises Failed."""
     people = {one.id: one for one in site.people}
     if worker not in people:
         known = ", ".join(f"{one.id} ({one.name})" for one in site.people)

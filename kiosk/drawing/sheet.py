@@ -8,6 +8,8 @@ from importlib import resources
 from kiosk.drawing.asked import asked, findings, signal
 from kiosk.drawing.markup import Child, Element, add, as_html, element
 from kiosk.languages.words import Words
+from kiosk.pictures.gallery import part_of, picture
+from kiosk.pictures.svg import drawn
 from kiosk.procedure.model import Caution, Strength
 from kiosk.procedure.plan import Count, Hold, Inspect, Measure, Plan, Repeat, Step, Wait
 
@@ -18,6 +20,9 @@ _COLUMNS = 4
 
 _ON_PAPER = {"mg/L": "ppm"}
 """Test strips are printed in ppm; in water that is mg/L."""
+
+_PICTURE = 26.0, 15.0
+"""Room for a picture, in mm."""
 
 _WORTH_WRITING = 60.0
 """Shortest wait in seconds whose begin and end are written down."""
@@ -127,6 +132,9 @@ class _Sheet:
 
     def _what_to_do(self, step: Step) -> Iterator[Element]:
         words = self._words
+        shown = part_of(step)
+        if shown is not None:
+            yield drawn(picture(shown), words, *_PICTURE)
         if step.caution is not None:
             yield self._caution(step.caution)
         if isinstance(step.task, Hold):

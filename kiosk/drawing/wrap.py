@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import unicodedata
 
+from kiosk.languages.line_parts import line_parts
+
 _WIDE = 1.0
 _CAPITAL = 0.72
 _NARROW = 0.34
@@ -20,18 +22,22 @@ def width(text: str) -> float:
 
 
 def wrap(text: str, most: float) -> list[str]:
-    """Break a text into lines of at most `most` em, at spaces; a longer word is cut."""
+    """Break a text into lines of at most `most` em, at spaces and between Chinese characters.
+
+    A longer word is cut.
+    """
     lines: list[str] = []
     line = ""
     for word in text.split():
-        longer = f"{line} {word}" if line else word
-        if width(longer) <= most:
-            line = longer
-            continue
-        if line:
-            lines.append(line)
-        *whole, line = _cut(word, most)
-        lines += whole
+        for place, part in enumerate(line_parts(word)):
+            blank = " " if line and not place else ""
+            if width(line + blank + part) <= most:
+                line += blank + part
+                continue
+            if line:
+                lines.append(line)
+            *whole, line = _cut(part, most)
+            lines += whole
     return [*lines, line] if line else lines
 
 

@@ -6,11 +6,13 @@ import re
 from collections.abc import Collection, Mapping, Sequence
 from pathlib import Path
 
+from kiosk.drawing.parts_sheet import parts_sheet
 from kiosk.drawing.picture import picture
 from kiosk.drawing.quick import quick_sheet
 from kiosk.drawing.sheet import sheet
 from kiosk.languages.words import languages as known_languages
 from kiosk.languages.words import words
+from kiosk.procedure.load import Library
 from kiosk.procedure.model import Problem
 from kiosk.procedure.plan import Plan
 
@@ -44,6 +46,24 @@ def draw_quick(
     wanted = _known(languages)
     drawn = {
         f"what-to-say-{one}.html": quick_sheet(problems, words(one), drafted=one in drafted)
+        for one in wanted
+    }
+    return _write(drawn, into)
+
+
+def draw_parts(
+    library: Library, kinds: Collection[str], languages: Sequence[str], into: Path
+) -> list[Path]:
+    """Write a `parts-KIND-LANGUAGE.html` for each kind and language, as `draw` does."""
+    wanted = _known(languages)
+    drawn = {
+        f"parts-{_plain(kind.id)}-{one}.html": parts_sheet(
+            kind,
+            [of for of in library.procedures.values() if of.machine_kind == kind.id],
+            words(one),
+        )
+        for kind in library.kinds.values()
+        if kind.id in kinds
         for one in wanted
     }
     return _write(drawn, into)

@@ -12,6 +12,8 @@ from kiosk.engine.commands import Channel, Evidence, Instant
 from kiosk.engine.events import Event, Fact, ReadBackAgreed
 from kiosk.engine.state import Stage
 from kiosk.journal.shop_facts import ShopEvent, ShopFact
+from kiosk.languages.notice import Told
+from kiosk.languages.words import notice
 
 FACTS: dict[str, type] = {one.__name__: one for one in get_args(Fact)}
 """Kind of a session's row to the class of its fact."""
@@ -38,7 +40,7 @@ _HOLDS: dict[type, dict[str, frozenset[type]]] = {
 """What each field of each fact may be. `evolve` believes a fact, so it is not believed here."""
 
 
-class UnknownEvent(ValueError):
+class UnknownEvent(Told, ValueError):
     """A row holds a kind or a field that this version does not know."""
 
 
@@ -87,7 +89,7 @@ def _parts(
         fields = {k: tuple(v) if isinstance(v, list) else v for k, v in record["fact"].items()}
         return at, _plain(evidence), _sound(facts[kind](**fields))
     except (KeyError, TypeError, ValueError, AttributeError, RecursionError) as error:
-        raise UnknownEvent(f"a row of kind '{kind}' cannot be read: {error}") from error
+        raise UnknownEvent(notice("row-unknown", kind=kind, reason=str(error))) from error
 
 
 def _plain(by: Evidence) -> Evidence:

@@ -66,6 +66,12 @@ select count(*) from (
 )
 """  # noqa: S608
 
+RECENT: Final = f"""
+select seq, session, kind, utc, mono_us, boot, body from journal indexed by journal_begun
+where kind = 'SessionStarted' and {_MACHINE} = ? and json_extract(body, '$.fact.practice') = ?
+order by seq desc limit ?
+"""  # noqa: S608
+
 ENDED: Final = f"select 1 from journal where session = ? and {ENDS} limit 1"  # noqa: S608
 
 BEGUN: Final = """

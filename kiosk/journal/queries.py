@@ -87,6 +87,26 @@ class Queries:
         given = [machine, procedure, practice, most]
         return [str(row[0]) for row in self._db.execute(indexes.WALKED, given)]
 
+    def recent(
+        self, machine: str, *, practice: bool, most: int, procedures: Sequence[str] = ()
+    ) -> Iterator[tuple[str, Event, Event]]:
+        """Yield the last sessions that began on a machine, the newest first: id, first and last
+        event. Among the `most` last ones those of some procedures are taken, or all.
+
+        Raises codec.UnknownEvent.
+        """
+        last = """
+            select kind, utc, mono_us, boot, body from journal where session = ?
+            order by seq desc limit 1
+        """
+        marks = ", ".join("?" * len(procedures))
+        among = f"where json_extract(body, '$.fact.procedure') in ({marks})" if procedures else ""
+        sql = f"select * from ({indexes.RECENT}) {among} order by seq desc"  # noqa: S608
+        begun = self._db.execute(sql, [machine, practice, most, *procedures]).fetchall()
+        for _, session, *columns in begun:
+            end = self._db.execute(last, [session]).fetchone()
+            yield str(session), codec.event(*columns), codec.event(*end)
+
     def sessions(self) -> list[str]:
         """Return the ids of all sessions, oldest first; the shop's stream is none."""
         return [str(row[0]) for row in self._db.execute(indexes.SESSIONS)]
@@ -132,6 +152,18 @@ class Queries:
         given = [last[0], machine, practice]
         for session, *columns in self._db.execute(indexes.MOVES_SINCE, given):
             yield session, columns[1], codec.event(*columns).fact
+
+    def row_at(self, utc: float) -> int:
+        """Return the row after which everything was written at a moment (POSIX seconds) or later,
+        as far as the wall clock was never set back; 0 where that is true of all rows.
+        """
+        moment, low, high = codec.stamp(utc), 0, self.mark()[0]
+        sql = "select utc from journal where seq >= ? order by seq limit 1"
+        while low < high:
+            middle = (low + high + 1) // 2
+            (told,) = self._db.execute(sql, [middle]).fetchone()
+            low, high = (middle, high) if told < moment else (low, middle - 1)
+        return low
 
     def text(self, digest: str) -> str | None:
         """Return the text that sessions with a digest walked; None when it was not kept."""

@@ -15,7 +15,10 @@ from kiosk.journal.guards import GUARDS
 from kiosk.journal.indexes import INDEXES
 from kiosk.journal.queries import Queries
 from kiosk.journal.shop_facts import STREAM, ShopEvent
+from kiosk.journal.troubles import Moved, Swallowed, trouble_of
 from kiosk.journal.verify import check
+from kiosk.languages.notice import Told
+from kiosk.languages.words import notice
 
 FILE = "journal.db"
 _SYNCHRONOUS_FULL = 2
@@ -23,7 +26,7 @@ _SYNCHRONOUS_FULL = 2
 _ENDS = frozenset({"SessionCompleted", "SessionAborted"})
 
 
-class JournalFailed(Exception):
+class JournalFailed(Told):
     """The journal cannot be opened or written; nothing was recorded. The message says why."""
 
 
@@ -45,7 +48,7 @@ class Journal(Queries):
             self._make_tables()
         except (OSError, sqlite3.Error, UnicodeDecodeError) as error:
             # The last comes of an error of SQLite's that quotes the damaged bytes.
-            raise JournalFailed(f"{self.file}: {error}") from error
+            raise JournalFailed(trouble_of(self.file, error)) from error
         self.kiosk = str(self._one("select id from kiosk order by rowid desc limit 1"))
         self._files = self._lying()
         self.trouble = ""
@@ -100,7 +103,7 @@ class Journal(Queries):
         try:
             self._db.execute("insert or ignore into walked values (?, ?)", [digest, text])
         except (OSError, sqlite3.Error) as error:
-            raise JournalFailed(f"{self.file}: {error}") from error
+            raise JournalFailed(trouble_of(self.file, error)) from error
 
     def append_shop(self, events: Sequence[ShopEvent]) -> None:
         """Write what belongs to no session, as `append` does. Raises JournalFailed."""
@@ -115,7 +118,7 @@ class Journal(Queries):
             self._db.conn.execute("begin immediate")
             with self._db.conn:
                 if after is not None and self.last_of(stream) != after:
-                    raise GoneOn(f"two kiosks work in {self.file.parent}; close one of them")
+                    raise GoneOn(notice("journal-two-kiosks", folder=str(self.file.parent)))
                 seq, before = self.mark()
                 rows = []
                 for event in events:
@@ -136,9 +139,9 @@ class Journal(Queries):
                 self._db.table("journal").insert_all(rows)
                 if self.mark() != (seq, before):
                     # A trigger that is none of ours can swallow a row and raise no error.
-                    raise OSError("what was written is not there; go on with a backup of it")
+                    raise Swallowed
         except (OSError, sqlite3.Error) as error:
-            raise JournalFailed(f"{self.file}: {error}") from error
+            raise JournalFailed(trouble_of(self.file, error)) from error
         if self.after_end and any(type(event.fact).__name__ in _ENDS for event in events):
             self.after_end()
         return seq
@@ -149,7 +152,7 @@ class Journal(Queries):
         return tuple((one.st_dev, one.st_ino) for one in (self.file.stat(), log.stat()))
 
     def _look_for_files(self) -> None:
-        """Raise OSError when the open files lie there no more: what is written would go with them.
+        """Raise Moved when the open files lie there no more: what is written would go with them.
 
         SQLite itself does not look.
         """
@@ -158,8 +161,7 @@ class Journal(Queries):
         except FileNotFoundError:
             there = False
         if not there:
-            log = f"{self.file.name}-wal"
-            raise FileNotFoundError(f"it or {log} was moved away while it was open; put it back")
+            raise Moved
 
     def verify(self) -> chain.Verdict:
         """Check the chain from the first row to the last; also that each body can be read."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from pathlib import Path
 
+from kiosk.languages.words import notice
 from kiosk.listening.ear import Ear
 from kiosk.listening.models import Missing, open_ear
 from kiosk.listening.own_words import BrokenWords, taught
@@ -26,15 +27,15 @@ def open_ear_for(language: str, worker: str, home: Path | None = None) -> Found:
     `home` is the data folder, with models and the workers' own words.
     """
     model = open_ear(language, home)
-    notice = model.mend if isinstance(model, Missing) else ""
+    gap = model.mend if isinstance(model, Missing) else ""
     own: TemplateEar | None = None
     if home is not None and worker:
         try:
             words = taught(home, worker, language)
         except BrokenWords as error:
-            notice = f"{notice}; {error}" if notice else str(error)
+            gap = notice("notice-and", one=gap, other=str(error)) if gap else str(error)
         else:
             own = TemplateEar(words, language) if words else None
     if isinstance(model, Missing):
-        return Found(own, "" if own is not None else notice)
-    return Found(model if own is None else WithOwnWords(model, own), notice)
+        return Found(own, "" if own is not None else gap)
+    return Found(model if own is None else WithOwnWords(model, own), gap)

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from contextlib import suppress
 from decimal import Decimal
 
 from kiosk.engine import commands as c
 from kiosk.languages.words import Words
-from kiosk.listening.numbers import spoken
+from kiosk.listening.numbers import NoNumbers, spoken
 from kiosk.procedure.plan import Count, Hold, Measure, Plan, Step
 
 Grammar = dict[str, c.Act]
@@ -27,8 +28,9 @@ def grammar(plan: Plan, step_id: str, offered: Iterable[c.Act], words: Words) ->
             numbers[act.value] = act
         for phrase in _phrases(plan, step, act, words):
             found.setdefault(phrase, act)
-    for phrase, value in spoken(numbers, words.language, _unit(step)).items():
-        found.setdefault(phrase, numbers[value])
+    with suppress(NoNumbers):
+        for phrase, value in spoken(numbers, words.language, _unit(step)).items():
+            found.setdefault(phrase, numbers[value])
     return found
 
 

@@ -58,6 +58,11 @@ class MicrophoneHearing:
         """True while the source gives sound, whether or not there is an ear for it."""
         return not self._listener.ended
 
+    @property
+    def level(self) -> float | None:
+        """How loud it is at the microphone, in dBFS; None when no sound at all comes in."""
+        return self._listener.level
+
     def record(self, take: Callable[[NDArray[np.float32]], None] | None) -> None:
         """Give every frame to `take`, and hear nothing in it; None hears again."""
         self._listener.record(take)

@@ -33,6 +33,15 @@ class Hearing(Protocol):
 
 
 @runtime_checkable
+class Metered(Protocol):
+    """An ear that tells how loud the sound is that comes in."""
+
+    @property
+    def level(self) -> float | None:
+        """Decibels below full scale, -120 to 0; None when no sound at all comes in."""
+
+
+@runtime_checkable
 class Records(Protocol):
     """An ear whose microphone can be recorded from."""
 

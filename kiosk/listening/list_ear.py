@@ -53,6 +53,8 @@ class ListEar(ABC):
             phrase = reading.phrase
             if phrase is None:
                 why = NOT_ALLOWED if reading.text else NOTHING
+            elif reading.at_second_look:
+                why = ""  # It has limits of its own.
             else:
                 why = doubt(self.thresholds, reading.confidence, reading.shortest_s)
         return Heard(

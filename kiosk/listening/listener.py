@@ -12,10 +12,13 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
+from kiosk.languages.notice import Told
+from kiosk.languages.words import notice
 from kiosk.listening.cut_short import cuts
 from kiosk.listening.ear import Ear, Heard, Utterance
 from kiosk.listening.echo import EchoFilter, SpeechBeside
 from kiosk.listening.endpoint import FIRST_SILENCE_S, FRAME_S, Gate
+from kiosk.listening.level import LevelMeter
 from kiosk.listening.sources import Source
 from kiosk.listening.turn import Meanings, Turn, meanings_of
 
@@ -57,7 +60,7 @@ class _WhenAsked:
         return self._heard()
 
 
-class EarFailed(Exception):
+class EarFailed(Told):
     """An ear broke on an utterance; the listening goes on."""
 
 
@@ -82,6 +85,7 @@ class Listener:
         self._on_heard = on_heard
         self._on_trouble = on_trouble
         self._clock = clock
+        self._meter = LevelMeter(clock)
         self._echo = echo
         self._beside = None if echo is None else SpeechBeside()
         self._prompt = ""
@@ -133,6 +137,11 @@ class Listener:
                 self._prompt_from = self._clock()
             self._prompt_until = float("inf") if text else self._clock()
 
+    @property
+    def level(self) -> float | None:
+        """How loud it is at the microphone, in dBFS; None when no sound at all comes in."""
+        return None if self.ended else self._meter.level
+
     def swap_ear(self, ear: Ear | None) -> None:
         """Listen with another ear; None hears nothing."""
         with self._lock:
@@ -152,16 +161,17 @@ class Listener:
         except Exception as error:  # noqa: BLE001 (whatever ends the ear must reach the screen)
             self.ended = True
             if not self._stopping:
-                self._on_trouble(f"the ear stopped: {error}")
+                self._on_trouble(notice("ear-stopped", reason=str(error)))
         else:
             self.ended = True
             if not self._stopping:
-                self._on_trouble("the sound has ended: is the microphone still plugged in?")
+                self._on_trouble(notice("microphone-ended"))
 
     def _drain(self, frames: Iterator[NDArray[np.float32]]) -> None:
         turn = Turn(Gate(self._clock(), self._beside), self._begin, self._what_may_be_heard)
         was_deaf = False
         for raw in frames:
+            self._meter.take(raw)
             frame = self._without_echo(raw)
             with self._lock:
                 take = self._take
@@ -247,4 +257,4 @@ def _heard_by(ear: Ear, utterance: Utterance, allowed: Sequence[str]) -> Heard:
     try:
         return ear.hear(utterance, allowed)
     except Exception as error:
-        raise EarFailed(f"the ear {ear.name} failed on an utterance: {error}") from error
+        raise EarFailed(notice("ear-failed-once", ear=ear.name, reason=str(error))) from error

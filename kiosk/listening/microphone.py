@@ -11,6 +11,8 @@ from typing import Any, Final
 import numpy as np
 from numpy.typing import NDArray
 
+from kiosk.languages.notice import Told
+from kiosk.languages.words import notice
 from kiosk.listening.ear import RATE
 from kiosk.listening.endpoint import FRAME
 from kiosk.speaking.quiet_alsa import quiet_alsa
@@ -27,7 +29,7 @@ FIRST_LIMIT_S: Final = 10.0
 """The first frame may be late: a sound server of two cores took 2 s for it."""
 
 
-class NoMicrophone(Exception):
+class NoMicrophone(Told):
     """Nothing can be heard here; the message is the plain reason."""
 
 
@@ -41,7 +43,7 @@ class Microphone:
         try:
             import miniaudio
         except ImportError as error:
-            raise NoMicrophone("the sound library miniaudio is not installed here") from error
+            raise NoMicrophone(notice("microphone-no-library")) from error
         quiet_alsa()
         self._frames: queue.Queue[NDArray[np.float32] | None] = queue.Queue(MOST_WAITING)
         self._rest = np.empty(0, dtype=np.float32)
@@ -56,12 +58,12 @@ class Microphone:
             )
             if self._device.backend == "Null":
                 self._device.close()
-                raise NoMicrophone("no sound library: install libasound2 or libpulse0")
+                raise NoMicrophone(notice("sound-no-library"))
             taking = self._taking()
             next(taking)
             self._device.start(taking)
         except miniaudio.MiniaudioError as error:
-            raise NoMicrophone(f"no microphone ({error.args[0]})") from error
+            raise NoMicrophone(notice("microphone-none", reason=str(error.args[0]))) from error
 
     def _taking(self) -> Generator[None, bytes, None]:
         """Take what the device gives, on its thread, and cut it into frames."""
@@ -128,7 +130,7 @@ def open_microphone(limit_s: float = OPEN_LIMIT_S) -> Microphone:
     with lock:
         given_up = not found
     if given_up:
-        raise NoMicrophone(f"the sound system did not answer within {limit_s:g} seconds")
+        raise NoMicrophone(notice("microphone-no-answer", seconds=f"{limit_s:g}"))
     if isinstance(found[0], NoMicrophone):
         raise found[0]
     return found[0]

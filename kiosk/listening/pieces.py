@@ -6,16 +6,22 @@ read them together ('닫았어요').
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from typing import Final
 
 MOST_PIECES: Final = 3
 """A stem and two endings; anything could be spelt syllable by syllable, but is not said so."""
 
+_CHINESE: Final = re.compile("[\u4e00-\u9fff]+")
+"""Chinese has no blanks between its words, and each character is said as it is said alone: there
+the whole phrase may be parted, character by character if need be."""
+
 
 def pieces(word: str, known: Callable[[str], bool]) -> tuple[str, ...]:
     """Return the fewest known pieces that make up `word`, the first one longest; () for none."""
-    for most in range(1, MOST_PIECES + 1):
+    limit = len(word) if _CHINESE.fullmatch(word) else MOST_PIECES
+    for most in range(1, limit + 1):
         found = _split(word, known, most)
         if found:
             return found

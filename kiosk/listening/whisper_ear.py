@@ -15,7 +15,7 @@ from tokenizers import Tokenizer
 from kiosk.listening.cleaning import cleaned
 from kiosk.listening.ear import Utterance
 from kiosk.listening.list_ear import ListEar, Reading
-from kiosk.listening.mel import log_mel
+from kiosk.listening.mel import FRAMES_PER_S, log_mel
 from kiosk.listening.second_look import SecondLook, may_be_misheard
 from kiosk.listening.thresholds import SECOND_LOOK, THRESHOLDS
 from kiosk.listening.wording import normal, said_once
@@ -31,6 +31,7 @@ Measured on two cores: right ones of 68 synthetic phrases clean, at 10 dB and at
      8 s    56  40  21                 132 to 136 ms (the machine was busier)
 
 Of 100 human clips of other words none was taken at any length."""
+FRAMES: Final = round(WINDOW_S * FRAMES_PER_S)
 PROMPT: Final = ["<|startoftranscript|>", "<|notimestamps|>"]
 """No words in it: with the command list as prompt, kitchen noise was heard as commands."""
 LONGEST_TOKENS: Final = 48
@@ -44,7 +45,8 @@ out, if it was not understood."""
 class WhisperEar(ListEar):
     """An ear that writes down what it hears, and accepts it when the whole text is a phrase.
 
-    Where it is none, the phrases spelled alike get a second look.
+    Where it is none, the sound without its noise is heard again, and then the phrases spelled alike
+    get a second look.
     """
 
     language = "en"
@@ -70,25 +72,27 @@ class WhisperEar(ListEar):
 
         What is no phrase in the sound as it is may be one without the noise around it.
         """
-        features = log_mel(utterance.samples, WINDOW_S)[None]
-        encoded = self._encode(features)
+        encoded = self._encode(utterance.samples)
         wrote, text, confidence = self._write(encoded)
         phrase = match(text, allowed)
         if phrase is not None and confidence >= self.thresholds.least_confidence:
             return Reading(text, phrase, confidence)
+        texts = [text]
         if is_noisy(utterance):
-            clean = log_mel(cleaned(utterance.samples), WINDOW_S)[None]
-            _, anew, sure = self._write(self._encode(clean))
+            encoded = self._encode(cleaned(utterance.samples))
+            wrote, anew, sure = self._write(encoded)
             other = match(anew, allowed)
             if other is not None and phrase in (None, other) and may_be_misheard(text, other):
                 return Reading(anew, other, sure, noise_removed=True)
+            texts.append(anew)
         if phrase is None:
-            found = self._second_look.find(encoded, features.shape[-1], wrote, allowed)
+            found = self._second_look.find(encoded, FRAMES, wrote, texts, allowed)
             if found is not None:
                 return Reading(text, *found, at_second_look=True)
         return Reading(text, phrase, confidence)
 
-    def _encode(self, features: NDArray[np.float32]) -> ctranslate2.StorageView:
+    def _encode(self, samples: NDArray[np.float32]) -> ctranslate2.StorageView:
+        features = log_mel(samples, WINDOW_S)[None]
         return self._model.encode(ctranslate2.StorageView.from_array(features))
 
     def _write(self, encoded: ctranslate2.StorageView) -> tuple[list[int], str, float]:

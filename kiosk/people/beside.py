@@ -20,13 +20,15 @@ from typing import Final
 
 import sqlite_utils
 
+from kiosk.languages.notice import Told
+from kiosk.languages.words import file_failed
 from kiosk.procedure.site import Person
 
 FILE: Final = "people.db"
 _KEPT: Final = "kept:"
 
 
-class BesideFailed(Exception):
+class BesideFailed(Told):
     """What lies beside the journal cannot be read or written; the message says why."""
 
 
@@ -52,7 +54,7 @@ class Beside:
                 if_not_exists=True, strict=True,
             )  # fmt: skip
         except (OSError, sqlite3.Error, UnicodeDecodeError) as error:
-            raise BesideFailed(f"{self.file}: {error}") from error
+            raise BesideFailed(file_failed(self.file, error)) from error
 
     @contextmanager
     def _work(self) -> Iterator[None]:
@@ -61,7 +63,7 @@ class Beside:
             with self._db.atomic():
                 yield
         except (sqlite3.Error, UnicodeDecodeError) as error:
-            raise BesideFailed(f"{self.file}: {error}") from error
+            raise BesideFailed(file_failed(self.file, error)) from error
 
     # Names.
 

@@ -21,6 +21,7 @@ from kiosk.people.pins import Pins
 from kiosk.procedure.site import Site
 from kiosk.remarks.sounds import Sounds
 from kiosk.remarks.told import journaled
+from kiosk.speaking.recordings import Recordings
 
 _DAY_S: Final = 86_400.0
 
@@ -32,8 +33,9 @@ class StillHere(Exception):
 def erase_person(
     person: str, by: str, site: Site, folder: Path, beside: Beside, journal: Journal, clock: Clock
 ) -> PersonErased:
-    """Erase a person's name, PIN, own words and remarks. Raises StillHere, JournalFailed,
-    UnknownEvent, BesideFailed, PinsFailed, SoundsFailed, OSError."""
+    """Erase a person's name, PIN, own words, recordings and remarks. Raises StillHere,
+    JournalFailed, UnknownEvent, BesideFailed, PinsFailed, SoundsFailed, RecordingsFailed, OSError.
+    """
     if any(one.id == person for one in site.people):
         raise StillHere(
             f"'{person}' is still in the site file, with a name. Take that [[people]] table out of "
@@ -46,6 +48,7 @@ def erase_person(
     Pins(folder).remove(person)
     for language in {*site.languages, *languages()}:
         forget(folder, person, language)
+    Recordings(folder).erase(person)
     beside.erase(person)
     # Those that the journal already calls erased too: the erasing may have failed then.
     Sounds(folder).erase({one.sha256 for one in spoken})

@@ -17,13 +17,15 @@ from argon2.exceptions import VerificationError, VerifyMismatchError
 
 from kiosk.engine.commands import Refusal
 from kiosk.home import write_private
+from kiosk.languages.notice import Told
+from kiosk.languages.words import notice
 
 FILE: Final = "pins.json"
 LEAST, MOST = 4, 12
 """Digits of a PIN: ISO 9564-1 (READ in a quotation)."""
 
 
-class PinsFailed(Exception):
+class PinsFailed(Told):
     """The file of PINs cannot be read or written; the message says why and how to mend it."""
 
 
@@ -58,7 +60,7 @@ class Pins:
         except VerifyMismatchError:
             return False
         except (ValueError, VerificationError) as error:
-            raise self._failed(f"the entry of '{person}' is damaged") from error
+            raise self._failed(notice("pins-damaged", person=person)) from error
 
     def put(self, person: str, digits: str) -> None:
         """Keep a person's PIN in place of the one before. Raises PinsFailed."""
@@ -80,15 +82,15 @@ class Pins:
         except (OSError, ValueError, RecursionError) as error:
             raise self._failed(str(error)) from error
         if not isinstance(found, dict) or not all(isinstance(one, str) for one in found.values()):
-            raise self._failed("it is no list of hashes")
+            raise self._failed(notice("pins-no-list"))
         return found
 
     def _failed(self, why: str) -> PinsFailed:
-        mend = "make it readable, or move it away and set the PINs anew with 'kiosk people pin ID'"
-        return PinsFailed(f"{self.file} cannot be used: {why}. To mend: {mend}.")
+        return PinsFailed(notice("pins-unusable", file=str(self.file), why=why))
 
     def _write(self, kept: dict[str, str]) -> None:
         try:
             write_private(self.file, json.dumps(kept, indent=1, sort_keys=True))
         except OSError as error:
-            raise PinsFailed(f"{self.file} cannot be written: {error}") from error
+            why = notice("pins-not-written", file=str(self.file), reason=str(error))
+            raise PinsFailed(why) from error

@@ -22,7 +22,7 @@ from kiosk.plots.figure import (
     Spread,
     Tick,
 )
-from kiosk.plots.grid import ACROSS, DOWN, Grid, cell_width, fitted
+from kiosk.plots.grid import ACROSS, DOWN, Grid, cell_width, fitted, in_lines
 
 LETTERS: Final = {Shape.CROSS: "x", Shape.RING: "o", Shape.DOWN: "v", Shape.UP: "^", Shape.BAR: "|"}
 """What stands for a shape; a dot is a dot."""
@@ -58,15 +58,16 @@ def chart(of: Chart, grid: Grid) -> None:
     """Draw a chart over the whole of a grid."""
     widest = max((cell_width(tick.label) for tick in of.y.ticks), default=0)
     left = min(widest, grid.width // 3) + 1
-    named = grid.height > 6
-    inside = _Inside(of, left, int(named), grid.width - left, grid.height - 2 - named)
+    names = in_lines(of.y.name, grid.width, 1 + (grid.height > 9)) if grid.height > 6 else []
+    top = len(names)
+    inside = _Inside(of, left, top, grid.width - left, grid.height - 2 - top)
     if inside.width < 1 or inside.height < 1:
         return
-    if named:
-        grid.put(0, 0, fitted(of.y.name, grid.width))
-        begin = grid.width - cell_width(of.x.name)
-        if begin > cell_width(of.y.name) + 1:
-            grid.put(begin, 0, of.x.name)
+    for row, name in enumerate(names):
+        grid.put(0, row, name)
+    begin = grid.width - cell_width(of.x.name)
+    if names and begin > cell_width(names[-1]) + 1:
+        grid.put(begin, top - 1, of.x.name)
     for layer in of.layers:
         if not isinstance(layer, Points):
             _layer(layer, inside, grid)

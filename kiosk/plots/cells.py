@@ -7,10 +7,12 @@ from collections.abc import Sequence
 from kiosk.plots.cell_chart import chart, layer_sample
 from kiosk.plots.cell_rows import lanes, rows_needed, sample, strip
 from kiosk.plots.figure import Chart, Figure, Ink, Lanes, Strip
-from kiosk.plots.grid import Grid, Piece, Row, cell_width, fitted
+from kiosk.plots.grid import Grid, Piece, Row, cell_width, fitted, in_lines
 
 __all__ = ["Piece", "Row", "cells", "plain"]
 
+_TITLES = 2
+"""Lines of a title, where there is room."""
 _LEAST = 5
 """Rows that a chart needs; the key, then the title make room for it."""
 
@@ -26,7 +28,9 @@ def cells(figure: Figure, width: int, height: int) -> tuple[Row, ...]:
     if height < needs + 1 + len(key):
         key = []
     titled = bool(figure.title) and (height > needs or height > _LEAST)
-    inside = Grid(width, max(0, height - titled - len(key)))
+    free = height - needs - len(key)
+    titles = in_lines(figure.title, width, max(1, min(free, _TITLES))) if titled else []
+    inside = Grid(width, max(0, height - len(titles) - len(key)))
     match figure:
         case Chart():
             chart(figure, inside)
@@ -35,8 +39,7 @@ def cells(figure: Figure, width: int, height: int) -> tuple[Row, ...]:
         case Lanes():
             lanes(figure, inside)
     drawn = inside.rows() if isinstance(figure, Chart) else inside.rows()[:needs]
-    title = [(Piece(fitted(figure.title, width)),)] if titled else []
-    return (*title, *drawn, *key)[:height]
+    return (*((Piece(title),) for title in titles), *drawn, *key)[:height]
 
 
 def plain(rows: Sequence[Row]) -> str:

@@ -84,6 +84,18 @@ def fitted(text: str, width: int) -> str:
     return kept + "…" if width > 0 else ""
 
 
+def in_lines(text: str, width: int, most: int) -> list[str]:
+    """Return a text in at most so many lines, parted between words; what is too much is cut."""
+    lines = [""]
+    for word in text.split():
+        joined = f"{lines[-1]} {word}".strip()
+        if cell_width(joined) <= width or len(lines) == most or not lines[-1]:
+            lines[-1] = joined
+        else:
+            lines.append(word)
+    return [fitted(line, width) for line in lines]
+
+
 def _takes(character: str) -> int:
     if unicodedata.combining(character):
         return 0

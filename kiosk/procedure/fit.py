@@ -193,7 +193,15 @@ class _Fitting:
             caution=block.caution,
             corrective=block.corrective and self._fill(block.corrective, extra, "corrective"),
             line=block.line,
+            shows=self._shown(block),
         )
+
+    def _shown(self, block: StepBlock) -> str:
+        """Return the name of the picture of what a step points at, or of the part it asks for."""
+        asked = block.count or block.inspect
+        name = block.shows or (asked.part if asked else "")
+        part = self._kind.parts.get(name)
+        return part.picture or name if part else name
 
     def _task(self, block: StepBlock) -> tuple[Task, dict[str, str | Quantity]]:
         """Return what the step asks for, and the extra values that its sentences may use."""

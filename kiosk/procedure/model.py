@@ -161,6 +161,9 @@ class StepBlock:
     repeat: RepeatBlock | None = None
     count: CountBlock | None = None
     inspect: InspectBlock | None = None
+    shows: str = ""
+    """What the step points at: a part of the machine, or the name of a picture. A count and an
+    inspection show their part without a word."""
     line: int = 0
     """Line in the file; the loader fills it in."""
 
@@ -215,6 +218,8 @@ class Part:
     count: int
     wears: bool = False
     lubricate: bool = False
+    picture: str = ""
+    """Name of its picture, when it is not called as the part is."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

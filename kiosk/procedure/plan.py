@@ -106,6 +106,9 @@ class Step:
     caution: Caution | None = None
     corrective: Text | None = None
     line: int = 0
+    shows: str = field(default="", repr=False)
+    """Name of the picture that goes with the sentence; no part of what is walked, and so not in
+    `repr`, which the digest is made of."""
 
     @property
     def declared(self) -> tuple[str, ...]:

@@ -15,6 +15,8 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 from pydantic import TypeAdapter, ValidationError
 
 from kiosk.procedure.fault import Fault, FaultyFile
+from kiosk.procedure.site_fault import site_fault
+from kiosk.procedure.site_voice import Manner, Voice, VoiceTable, faults_of_voice
 
 _STRICT: dict[str, Any] = {"extra": "forbid", "coerce_numbers_to_str": True}
 
@@ -63,6 +65,8 @@ class Person:
     role: Role = Role.WORKER
     walks: tuple[str, ...] = ()
     """Ids of the procedures that this person may walk; empty for all."""
+    voice: Manner = field(default_factory=Manner)
+    """How the voice speaks to this person."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -135,6 +139,7 @@ class Site:
     settings: Mapping[str, str] = field(default_factory=dict)
     options: Mapping[str, str] = field(default_factory=dict)
     hearing: Hearing = Hearing()
+    voice: VoiceTable = field(default_factory=Voice)
     pins: Pins = Pins()
     kept: Kept = Kept()
     trainee_walks: int = 3
@@ -164,10 +169,17 @@ def load_site(path: Path) -> Site:
     """Load a site file. Raises FaultyFile, naming field and mend."""
     name = str(path)
     try:
-        data = tomllib.loads(path.read_text(encoding="utf-8"))
+        text = path.read_text(encoding="utf-8")
     except (OSError, UnicodeDecodeError) as error:
         mend = "make the file readable, as UTF-8 text"
         raise FaultyFile([Fault(name, 0, "", f"cannot be read ({error})", mend)]) from error
+    return read_site(text, name)
+
+
+def read_site(text: str, name: str) -> Site:
+    """Return the site that a TOML text tells of; `name` stands in faults. Raises FaultyFile."""
+    try:
+        data = tomllib.loads(text)
     except (ValueError, RecursionError) as error:
         # Of a number too long and of brackets too deep the reader itself says nothing better.
         mend = "look at the quotes, brackets and equal signs at this place"
@@ -175,13 +187,7 @@ def load_site(path: Path) -> Site:
     try:
         site = TypeAdapter(Site).validate_python(data)
     except ValidationError as error:
-        faults = [
-            Fault(
-                name, 0, ".".join(str(part) for part in one["loc"]), one["msg"].lower(),
-                "see demo/site.toml for a whole example",
-            )
-            for one in error.errors()
-        ]  # fmt: skip
+        faults = [site_fault(name, Site, one) for one in error.errors()]
         raise FaultyFile(faults) from error
     _check(name, site)
     return site
@@ -253,7 +259,10 @@ def _check(name: str, site: Site) -> None:
     elif key in TAKEN_KEYS:
         what = f"the key '{key}' is that of a button"
         faults.append(Fault(name, 0, "hearing.key", what, "choose another one, as 't' or 'f9'"))
+    faults += _faults_of_product(name, site.sanitizer)
     faults += _faults_of_people(name, site)
+    manners = {one.id: one.voice for one in site.people}
+    faults += faults_of_voice(name, site.voice, manners, site.languages)
     for person in site.people:
         if person.language not in site.languages:
             what = (
@@ -277,6 +286,23 @@ def _faults_of_texts(name: str, site: Site) -> list[Fault]:
         for where, text in texts
         if not text or not text.isprintable()
     ]
+
+
+def _faults_of_product(name: str, product: Sanitizer) -> list[Fault]:
+    share = product.available_chlorine
+    figures = [("packet_grams", product.packet_grams, "the grams of one packet"),
+               ("target", product.target, "the wanted strength in mg/L (ppm)")]  # fmt: skip
+    faults = [
+        Fault(name, 0, f"sanitizer.{field_name}", f"{number} is not above 0",
+              f"write {what}, as the label has it")
+        for field_name, number, what in figures
+        if not (number.is_finite() and number > 0)
+    ]  # fmt: skip
+    if not (share.is_finite() and 0 < share <= 1):
+        what = f"{share} is no share of available chlorine by weight, which lies from 0 to 1"
+        mend = "write the label's percent divided by 100: 0.05 for 5 %"
+        faults.append(Fault(name, 0, "sanitizer.available_chlorine", what, mend))
+    return faults
 
 
 def _faults_of_people(name: str, site: Site) -> list[Fault]:

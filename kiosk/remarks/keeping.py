@@ -9,11 +9,12 @@ from kiosk.clock import Clock
 from kiosk.engine.commands import Evidence
 from kiosk.journal.shop_facts import RemarkRecorded, ShopEvent
 from kiosk.journal.store import Journal, JournalFailed
+from kiosk.languages.notice import Told
 from kiosk.remarks.recorder import Recorder
 from kiosk.remarks.sounds import Sounds, SoundsFailed
 
 
-class NotKept(Exception):
+class NotKept(Told):
     """The remark could not be kept, and nothing is left of it; the message says why."""
 
 

@@ -10,11 +10,14 @@ from enum import StrEnum
 from pathlib import Path
 from typing import Final
 
+from kiosk.languages.notice import Told
+from kiosk.languages.words import file_failed
+
 FOLDER: Final = "remarks"
 _HASH: Final = re.compile(r"[0-9a-f]{64}")
 
 
-class SoundsFailed(Exception):
+class SoundsFailed(Told):
     """A sound cannot be written or erased; the message says why."""
 
 
@@ -58,7 +61,7 @@ class Sounds:
             fresh.replace(self.file(sha256))
             _sync(self.folder)
         except OSError as error:
-            raise SoundsFailed(f"{self.folder}: {error}") from error
+            raise SoundsFailed(file_failed(self.folder, error)) from error
         return sha256
 
     def look(self, sha256: str) -> Lies:
@@ -88,7 +91,7 @@ class Sounds:
                 if one.stem not in known and one.stat().st_mtime < until_utc
             ]
         except OSError as error:
-            raise SoundsFailed(f"{self.folder}: {error}") from error
+            raise SoundsFailed(file_failed(self.folder, error)) from error
         self._remove(strays)
 
     def _files(self) -> list[Path]:
@@ -98,7 +101,7 @@ class Sounds:
         except FileNotFoundError:
             return []
         except OSError as error:
-            raise SoundsFailed(f"{self.folder}: {error}") from error
+            raise SoundsFailed(file_failed(self.folder, error)) from error
         ours = (one for one in found if one.suffix in (".wav", ".new"))
         return [one for one in ours if _HASH.fullmatch(one.stem)]
 
@@ -109,7 +112,7 @@ class Sounds:
             if files:
                 _sync(self.folder)
         except OSError as error:
-            raise SoundsFailed(f"{self.folder}: {error}") from error
+            raise SoundsFailed(file_failed(self.folder, error)) from error
 
 
 def _sync(folder: Path) -> None:

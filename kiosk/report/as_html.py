@@ -11,7 +11,7 @@ from markupsafe import Markup
 
 from kiosk.plots.figure import Figure
 from kiosk.plots.svg import svg
-from kiosk.report.fonts import part_for
+from kiosk.report.fonts import parts_for
 from kiosk.report.paper import Paper, Table, shown, writable
 
 ROWS_WIDTH: Final = 14
@@ -29,8 +29,8 @@ def as_html(paper: Paper) -> str:
         rows_width=ROWS_WIDTH,
         drawn=_drawn,
     )
-    font = part_for(page)
-    return page if font is None else page.replace("<style>", f"<style>\n{_face(font)}", 1)
+    faces = "".join(f"\n{_face(font)}" for font in parts_for(page, paper.language))
+    return page.replace("<style>", f"<style>{faces}", 1)
 
 
 def _face(font: bytes) -> str:

@@ -3,39 +3,43 @@
 from __future__ import annotations
 
 import io
+from collections.abc import Sequence
 from datetime import datetime
+from itertools import groupby
 from pathlib import Path
 from typing import Final
 from xml.etree import ElementTree
 
 from fpdf import FPDF
 from fpdf.enums import TextMode, XPos, YPos
-from fpdf.fonts import TTFFont
 
 from kiosk.plots.figure import Figure
 from kiosk.plots.svg import svg
 from kiosk.report import paper as p
 from kiosk.report.as_html import ROWS_WIDTH
+from kiosk.report.fonts import characters
 from kiosk.report.grid import GREY, Grid, Wrap
 from kiosk.report.paper import writable
 
 _FONT: Final = "paper"
+_OTHERS: Final = ("paper2", "paper3")
 _SIZES: Final = {1: 17.0, 2: 12.5, 3: 10.5}
 """Points of the titles, by level."""
 _BODY, _SMALL = 9.0, 7.5
 _MARGIN_MM, _FOOT_MM = 14.0, 16.0
+_FRAME_MM: Final = 8.0
 _LABEL_MM: Final = 46.0
 _KEPT_TOGETHER_MM: Final = 42.0
 """A title stands on the next page when less than this is left for what follows it."""
 
 
-def as_pdf(paper: p.Paper, made: datetime, font: Path) -> bytes:
-    """Return the PDF, A4, in a font that has the letters of every language.
+def as_pdf(paper: p.Paper, made: datetime, fonts: Sequence[Path]) -> bytes:
+    """Return the PDF, A4, in the first font; what it lacks is taken from the others.
 
     `made`, with its zone, is the time that the file bears.
     """
     printed = _Print(paper)
-    printed.add_font(_FONT, "", str(font))
+    printed.take(fonts)
     printed.set_lang(paper.language)
     printed.set_title(writable(f"{paper.title} – {paper.under}"))
     printed.set_creation_date(made)
@@ -49,9 +53,20 @@ class _Print(FPDF):
     def __init__(self, paper: p.Paper) -> None:
         super().__init__(format="A4")
         self.paper = paper
+        self._signs: dict[str, frozenset[int]] = {}
         self._wrap = Wrap(self.get_string_width)
         self.set_margins(_MARGIN_MM, _MARGIN_MM)
         self.set_auto_page_break(True, _FOOT_MM)
+
+    def take(self, fonts: Sequence[Path]) -> None:
+        """Take the first font, and of the others those that are needed: each takes long to read."""
+        missing = {ord(sign) for sign in repr(self.paper)}
+        for name, file in zip((_FONT, *_OTHERS), fonts, strict=False):
+            if name == _FONT or missing & characters(file):
+                self.add_font(name, "", str(file))
+                self._signs[name] = characters(file)
+                missing -= self._signs[name]
+        self.set_fallback_fonts([name for name in self._signs if name != _FONT])
 
     def footer(self) -> None:
         """Write the foot of each page."""
@@ -86,13 +101,32 @@ class _Print(FPDF):
     # Text.
 
     def _shown(self, text: str) -> str:
-        """Return a text with every character that the font lacks written out: `\\u2717`."""
-        font = self.fonts[_FONT]
-        known = font.cmap if isinstance(font, TTFFont) else {}
+        """Return a text with every character that the fonts lack written out: `\\u2717`."""
+        known = self._signs.values()
         return "".join(
-            sign if sign == "\n" or ord(sign) in known else f"\\u{ord(sign):04x}"
+            sign
+            if sign == "\n" or any(ord(sign) in one for one in known)
+            else f"\\u{ord(sign):04x}"
             for sign in writable(text)
         )
+
+    def _fonts_with(self, text: str) -> list[str]:
+        """Return the fonts that have every character of a text."""
+        wanted = set(map(ord, text))
+        return [name for name, signs in self._signs.items() if wanted <= signs]
+
+    def text(self, x: float, y: float, text: str = "") -> None:
+        """Write a text at a place; the library takes no second font there."""
+        if _FONT in self._fonts_with(text):
+            super().text(x, y, text)
+            return
+        size = self.font_size_pt
+        for name, signs in groupby(text, lambda sign: next(iter(self._fonts_with(sign)), _FONT)):
+            run = "".join(signs)
+            self.set_font(name, size=size)
+            super().text(x, y, run)
+            x += self.get_string_width(run)
+        self.set_font(_FONT, size=size)
 
     def _body(self) -> None:
         self.set_font(_FONT, size=_BODY)
@@ -104,9 +138,19 @@ class _Print(FPDF):
 
     def _text(self, text: str, width: float = 0) -> None:
         self.multi_cell(
-            width, self.font_size * 1.35, self._shown(text), align="L", new_x=XPos.LMARGIN,
-            new_y=YPos.NEXT,
+            width, self.font_size * 1.35, self._folded(text, width or self.epw), align="L",
+            new_x=XPos.LMARGIN, new_y=YPos.NEXT,
         )  # fmt: skip
+
+    def _folded(self, text: str, width: float) -> str:
+        """Return a text to be shown; Chinese in lines, for which the library would break anywhere.
+
+        The lines leave the padding of the strongest frame.
+        """
+        shown = self._shown(text)
+        if self.paper.language != "zh":
+            return shown
+        return "\n".join(Wrap(self.get_string_width).lines(shown, width - _FRAME_MM))
 
     def _title(self, text: str, level: int) -> None:
         self.set_font(_FONT, size=_SIZES[level])
@@ -133,7 +177,7 @@ class _Print(FPDF):
         self._body()
         with self.local_context(line_width=0.5 if of.strong else 0.2):
             self.multi_cell(
-                0, self.font_size * 1.35, self._shown(of.text), align="L",
+                0, self.font_size * 1.35, self._folded(of.text, self.epw), align="L",
                 border=1 if of.strong else 0, padding=2 if of.strong else 0, new_x=XPos.LMARGIN,
                 new_y=YPos.NEXT,
             )  # fmt: skip
@@ -189,7 +233,9 @@ class _Print(FPDF):
             ]:
                 one.remove(child)
             one.attrib.pop("font-weight", None)  # the font has one weight
-            one.text = None if one.text is None else self._shown(one.text)
+            if one.text is not None:
+                one.text = self._shown(one.text)
+                one.set("font-family", next(iter(self._fonts_with(one.text)), _FONT))
         root.set("xmlns", "http://www.w3.org/2000/svg")
         root.set("font-family", _FONT)
         return ElementTree.tostring(root), float(root.get("viewBox", "").split()[3])

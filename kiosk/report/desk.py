@@ -151,5 +151,4 @@ class Desk:
 
     def quantity(self, quantity: str) -> str:
         """Return the name of what is measured; as journaled where there are no words for it."""
-        name = quantity.replace(" ", "-")
-        return self.words.say("plot-quantity", quantity=name, other=quantity)
+        return self.words.measured(quantity)

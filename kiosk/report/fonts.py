@@ -1,35 +1,58 @@
-"""The font that has Hangul, and as much of it as one page needs."""
+"""The fonts that have Hangul and Chinese characters, and as much of them as one page needs."""
 
 from __future__ import annotations
 
 import io
+from functools import cache
 from importlib import import_module
 from importlib.util import find_spec
 from pathlib import Path
 from typing import Final
 
-_MODULE: Final = "pylopdf_fonts_ko"
+_MODULES: Final = {"ko": "pylopdf_fonts_ko", "zh": "pylopdf_fonts_zh_cn"}
+"""The packages with a font, by its language. Both have the letters of Vietnamese as well."""
 _EUROPEAN: Final = 0x024F
 """The last character that the fonts of any reader's machine have."""
 
 
-def font_file() -> Path | None:
-    """Return the font file; None where the extra `paper`, which prints with it, is missing."""
-    if any(find_spec(name) is None for name in (_MODULE, "fpdf", "fontTools")):
-        return None
-    found: Path = import_module(_MODULE).sans_path()
-    return found
+def font_files(language: str) -> tuple[Path, ...]:
+    """Return the font files, the one to begin with in a language first.
+
+    None where the extra `paper`, which prints with them, is missing.
+    """
+    if any(find_spec(name) is None for name in ("fpdf", "fontTools")):
+        return ()
+    names = sorted(_MODULES, key=lambda one: one != language)
+    modules = [_MODULES[one] for one in names if find_spec(_MODULES[one]) is not None]
+    return tuple(Path(import_module(one).sans_path()) for one in modules)
 
 
-def part_for(text: str) -> bytes | None:
-    """Return an OpenType font with the characters of a text that go beyond the European ones.
+def parts_for(text: str, language: str) -> tuple[bytes, ...]:
+    """Return OpenType fonts with the characters of a text that go beyond the European ones.
 
-    None where there are none, or where the font is not installed: a reader's own fonts show them.
+    None where there are none, or where no font is installed: a reader's own fonts show them. What
+    two fonts have is taken from the one that comes first in the language.
     """
     wanted = {ord(sign) for sign in text if ord(sign) > _EUROPEAN}
-    file = font_file()
-    if file is None or not wanted:
-        return None
+    found: list[bytes] = []
+    for file in font_files(language) if wanted else ():
+        there = wanted & characters(file)
+        if there:
+            found.append(_part(file, there))
+            wanted -= there
+    return tuple(found)
+
+
+@cache
+def characters(file: Path) -> frozenset[int]:
+    """Return the characters that a font has."""
+    from fontTools.ttLib import TTFont
+
+    with TTFont(file, lazy=True) as font:
+        return frozenset(font.getBestCmap())
+
+
+def _part(file: Path, wanted: set[int]) -> bytes:
     from fontTools.subset import Options, Subsetter
     from fontTools.ttLib import TTFont
 

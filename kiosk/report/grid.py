@@ -11,6 +11,8 @@ from typing import Final
 
 from fpdf import FPDF
 
+from kiosk.languages.line_parts import line_parts
+
 _LINE: Final = 1.3
 """Height of a line, in sizes of the font."""
 _RISE: Final = 0.95
@@ -22,6 +24,15 @@ GREY: Final = (70, 70, 70)
 """For what is beside the matter: 9.4 to 1 on white as WCAG 2.1 has it, CALC."""
 SHADE: Final = (236, 236, 236)
 """Behind heads, and behind what stands out; the words say so too."""
+
+
+def _parts(text: str) -> list[tuple[str, str]]:
+    """Return what stays on one line, each with the blank before it."""
+    return [
+        ("" if place else " ", part)
+        for word in text.split(" ")
+        for place, part in enumerate(line_parts(word))
+    ]
 
 
 class Wrap:
@@ -37,10 +48,11 @@ class Wrap:
         found: list[str] = []
         for paragraph in text.split("\n"):
             line, used = "", 0.0
-            for word in paragraph.split(" "):
+            for blank, word in _parts(paragraph):
                 needs = self._width(word)
-                if line and used + self._width(" ") + needs <= width:
-                    line, used = f"{line} {word}", used + self._width(" ") + needs
+                gap = self._width(blank) if blank else 0.0
+                if line and used + gap + needs <= width:
+                    line, used = f"{line}{blank}{word}", used + gap + needs
                     continue
                 if line:
                     found.append(line)

@@ -5,6 +5,8 @@ from __future__ import annotations
 from decimal import Decimal, InvalidOperation
 
 from kiosk.engine import events as e
+from kiosk.languages.notice import Notice
+from kiosk.languages.words import notice
 from kiosk.procedure.model import Text
 from kiosk.procedure.plan import Count, Do, Hold, Inspect, Measure, Repeat, Step, Wait
 from kiosk.review.record import Asked, Part, PartSeen, Said
@@ -100,6 +102,17 @@ def about(step: Step) -> Text:
             return {"en": quantity}
         case _:
             return step.say
+
+
+def named(about: Text) -> Text | Notice:
+    """Return what a step is about, so that it can be told in any language.
+
+    What is measured is journaled by an English name, and the kiosk's own words have others for it.
+    """
+    if about.keys() != {"en"}:
+        return about
+    english = about["en"]
+    return notice("plot-quantity", quantity=english.replace(" ", "-"), other=english)
 
 
 def _whole(text: str) -> int | None:

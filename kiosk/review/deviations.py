@@ -7,13 +7,16 @@ from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Final
 
-from kiosk.engine.prompt import Message
+from kiosk.engine.prompt import Number
+from kiosk.languages.notice import Notice
 from kiosk.languages.words import Words
 from kiosk.procedure.model import Text
 from kiosk.procedure.review_rules import DeviationRule, DeviationRules, Finds
 from kiosk.procedure.site import Site
+from kiosk.review.answers import named
 from kiosk.review.earlier import Earlier, earlier
 from kiosk.review.finding import Case, Facts, Finder, Found
+from kiosk.review.limit_said import limit_said
 from kiosk.review.of_sessions import OF_SESSIONS
 from kiosk.review.of_steps import OF_STEPS
 from kiosk.review.record import Brief, SessionRecord, in_zone
@@ -139,7 +142,20 @@ def in_order(found: Iterable[Deviation]) -> tuple[Deviation, ...]:
 def sentence(deviation: Deviation, words: Words) -> str:
     """Return what happened, in one language."""
     name = f"found-{deviation.finds.value.replace(' ', '-')}"
-    return words.line(Message(name, deviation.facts))
+    told = {what: _told(what, deviation.facts, words) for what in deviation.facts}
+    return words.say(name, **told)
+
+
+def _told(what: str, facts: Facts, words: Words) -> str | Text | Number | Notice:
+    """Return a fact so that it can be told in any language; a limit in this one."""
+    match facts[what]:
+        case str(limit) if what == "limit":
+            number = facts.get("number")
+            return limit_said(limit, number.unit if isinstance(number, Number) else "", words)
+        case Mapping() as text:
+            return named(text)
+        case fact:
+            return fact
 
 
 def _deviation(

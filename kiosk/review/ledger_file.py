@@ -12,6 +12,8 @@ from typing import Any, Final
 import sqlite_utils
 
 from kiosk.journal.chain import FIRST
+from kiosk.languages.notice import Told
+from kiosk.languages.words import file_failed
 from kiosk.procedure.review_rules import DeviationRules
 
 FILE: Final = "ledger.db"
@@ -77,7 +79,7 @@ create table if not exists unread (session text primary key, why text not null) 
 """
 
 
-class LedgerFailed(Exception):
+class LedgerFailed(Told):
     """The ledger cannot be opened or written; the journal is untouched. The message says why."""
 
 
@@ -102,7 +104,7 @@ class LedgerFile:
                     Path(f"{self.file}{name}").unlink(missing_ok=True)
                 self._open()
         except (OSError, sqlite3.Error) as error:
-            raise LedgerFailed(f"{self.file}: {error}") from error
+            raise LedgerFailed(file_failed(self.file, error)) from error
 
     def _open(self) -> None:
         connection = sqlite3.connect(self.file, timeout=_OTHERS_WAIT_S, isolation_level=None)
@@ -124,7 +126,7 @@ class LedgerFile:
                 raise
             self._db.execute("commit")
         except sqlite3.Error as error:
-            raise LedgerFailed(f"{self.file}: {error}") from error
+            raise LedgerFailed(file_failed(self.file, error)) from error
 
     def mark(self) -> tuple[int, str]:
         """Return up to which row the journal was read, and its hash.

@@ -10,6 +10,7 @@ from itertools import chain, repeat
 from kiosk.engine import events as e
 from kiosk.engine.commands import Channel, Instant
 from kiosk.journal.codec import UnknownEvent
+from kiosk.languages.words import notice
 from kiosk.procedure.plan import Plan, Step, Wait
 from kiosk.review import record as r
 from kiosk.review.answers import about, kind_of, part_of, part_seen, sentence_in
@@ -30,7 +31,12 @@ def record_of(
     for event in events:
         if isinstance(event.fact, e.SessionStarted):
             return _Reading(session, event, plan).read(events, seqs)
-    raise UnknownEvent(f"the session {session} has no beginning in the journal")
+    raise without_beginning(session)
+
+
+def without_beginning(session: str) -> UnknownEvent:
+    """Return what to raise for a session that never began."""
+    return UnknownEvent(notice("session-without-beginning", session=session))
 
 
 @dataclass(slots=True)
@@ -57,7 +63,7 @@ class _Reading:
     def __init__(self, session: str, begun: e.Event, plan: Plan | None) -> None:
         fact = begun.fact
         if not isinstance(fact, e.SessionStarted):
-            raise UnknownEvent(f"the session {session} has no beginning in the journal")
+            raise without_beginning(session)
         self.session, self.begun, self.started = session, begun, fact
         self.plan = plan if plan is not None and plan.digest == fact.digest else None
         self.worker, self.language = fact.worker, fact.language

@@ -11,6 +11,7 @@ from enum import StrEnum
 
 from kiosk.journal.codec import UnknownEvent
 from kiosk.journal.shop_facts import ResultEntered, ResultStruck, ShopEvent
+from kiosk.languages.words import notice
 from kiosk.procedure.load import Library
 from kiosk.procedure.site import Site
 from kiosk.trade.authorities import Analysis, Product
@@ -176,7 +177,8 @@ def _sample(fact: ResultEntered) -> Sample:
             fact.sample,
         )  # fmt: skip
     except ValueError as error:
-        raise UnknownEvent(f"the result {fact.result} cannot be read: {error}") from error
+        why = str(error)
+        raise UnknownEvent(notice("result-unreadable", result=fact.result, reason=why)) from error
 
 
 def _day(text: str, today: date, faults: list[tuple[str, str, str]]) -> date | None:

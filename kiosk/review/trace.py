@@ -9,6 +9,7 @@ from math import inf
 from zoneinfo import ZoneInfo
 
 from kiosk.journal.shop_facts import PartReplaced, ShopEvent
+from kiosk.languages.words import notice
 from kiosk.procedure.model import Standing
 from kiosk.procedure.site import Site
 from kiosk.review.barrels import over
@@ -147,7 +148,9 @@ def _suspect(
     record = one.record
     days = (until - record.begun_utc) / _DAY_S
     late = _late_h(one, site) if one.leaves is Standing.DRYING else 0.0
-    found = signs(one, _worn(record.begun_utc, here, replaced), _nth(one, ours), late)
+    worn = _worn(record.begun_utc, here, replaced)
+    names = {seen.part: seen.name for other in here for seen in other.record.parts if seen.name}
+    found = signs(one, worn, _nth(one, ours), late, names)
     return Suspect(
         session=record.session, machine=record.machine, at_utc=record.begun_utc,
         workers=record.workers, leaves=one.leaves, days_before=days,
@@ -157,11 +160,7 @@ def _suspect(
 
 def _missed(machine: str, night: float, until: float) -> Suspect:
     days = (until - night) / _DAY_S
-    said = (
-        "no breakdown of this machine is recorded for this night, though it stood ready to serve "
-        "(or the kiosk was not used)"
-    )
-    found = (Sign(Clue.MISSED_CLOSE, 1.0, said, at_utc=night),)
+    found = (Sign(Clue.MISSED_CLOSE, 1.0, notice("sign-missed"), at_utc=night),)
     return Suspect(
         session="", machine=machine, at_utc=night, workers=(), leaves=Standing.IN_SERVICE,
         days_before=days, score=_faded(found, days), signs=found,

@@ -9,7 +9,7 @@ from kiosk.review.trace import Suspect
 
 
 def signs_said(of: Suspect, words: Words) -> Iterator[str]:
-    """Yield each sign, the heaviest first; the details are written in English only."""
+    """Yield each sign with its details, the heaviest first."""
     for sign in of.signs:
         clue = words.say(f"clue-{sign.clue.replace(' ', '-')}")
-        yield f"{clue}: {sign.english}" if words.language == "en" else clue
+        yield f"{clue}: {words.told(sign.told)}"

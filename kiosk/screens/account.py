@@ -114,6 +114,6 @@ def _what(plan: Plan, step: str, words: Words) -> str:
         case Count(name=name) | Inspect(name=name):
             return words.text(name)
         case Measure(quantity=quantity):
-            return quantity
+            return words.measured(quantity)
         case _:
             return words.text(found.say)

@@ -13,7 +13,7 @@ from textual.worker import Worker, WorkerState
 
 from kiosk.journal.codec import UnknownEvent
 from kiosk.journal.store import JournalFailed
-from kiosk.languages.words import Words
+from kiosk.languages.words import Words, notice
 from kiosk.listening.ear import Heard
 from kiosk.listening.in_use import Hearing
 from kiosk.procedure.fault import FaultyFile
@@ -48,6 +48,8 @@ class KioskApp(App[None]):
     TITLE = "Brushdown"
     CSS_PATH = "kiosk.tcss"
     ENABLE_COMMAND_PALETTE = False
+    foot = 0
+    """Rows of the terminal, under each screen, that are not the screen's."""
     BINDINGS: ClassVar[list[BindingType]] = [
         Binding("ctrl+q", "leave", show=False, priority=True),
         Binding("ctrl+c", "leave", show=False, priority=True),
@@ -76,13 +78,12 @@ class KioskApp(App[None]):
         """Serve a shop; without openers the kiosk is silent, or deaf. `review` begins with it."""
         self.shop = shop
         super().__init__()
-        say = self._words().say
         self._open_voice, self._open_hearing = open_voice, open_hearing
         self._review = review
         self.pairing_code = ""
         """What pairs another screen with this kiosk; empty where none can be paired."""
-        self.voice: Voice = SilentVoice(say("voice-opening" if open_voice else "voice-none"))
-        self.hearing: Hearing = NoHearing(say("ear-opening" if open_hearing else "ear-none"))
+        self.voice: Voice = SilentVoice(notice("voice-opening" if open_voice else "voice-none"))
+        self.hearing: Hearing = NoHearing(notice("ear-opening" if open_hearing else "ear-none"))
 
     def _words(self) -> Words:
         return BoardScreen(self.shop).words
@@ -182,6 +183,7 @@ class KioskApp(App[None]):
             board.draw()
             return
         walking = WalkScreen(board.shop, found, message.start, message.by, self.voice, self.hearing)
+        board.began(walking.walk)
         self.push_screen(walking)
 
     @on(WalkScreen.Over)

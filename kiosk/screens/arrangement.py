@@ -31,6 +31,11 @@ class Block:
         """Rows of the screen that the block takes."""
         return -(-len(self.faces) // self.columns) * self.height
 
+    @property
+    def least_rows(self) -> int:
+        """Rows that it takes with targets of the least height."""
+        return self.rows // self.height * LEAST_HEIGHT
+
 
 @dataclass(frozen=True, slots=True)
 class Arrangement:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any, Final, cast
 
 from textual.app import ComposeResult
@@ -15,10 +14,21 @@ from textual.widgets import Static
 from kiosk.engine.commands import Channel, Evidence, Refusal, Start
 from kiosk.languages.words import Words, languages, words
 from kiosk.people.may import ASKED_FOR, Identified
-from kiosk.procedure.model import Standing
 from kiosk.procedure.plan import Plan
 from kiosk.procedure.site import Person
 from kiosk.screens.arrangement import Block, even_columns, most_columns
+from kiosk.screens.board_card import CardFace
+from kiosk.screens.board_faces import (
+    DayOrNight,
+    OtherLanguage,
+    PracticeOrPin,
+    SignIn,
+    ToReview,
+    WhatIsFaulty,
+    WhatNow,
+    board_faces,
+    greeting,
+)
 from kiosk.screens.choose import ChooseScreen, Item
 from kiosk.screens.faces import Face, Leave, More, Pick
 from kiosk.screens.lettering import spread, wrapped
@@ -26,8 +36,11 @@ from kiosk.screens.panel import Panel
 from kiosk.screens.pin_new import set_pin
 from kiosk.screens.pin_screen import Doorway
 from kiosk.screens.review_opening import open_review
-from kiosk.screens.target_screen import HELP_KEY, TargetScreen
+from kiosk.screens.signed_in import SignedIn
+from kiosk.screens.target_screen import TargetScreen
 from kiosk.shop import Card, OpenSession, Shop
+from kiosk.trade.code_dates import site_zone
+from kiosk.walk import Walk as Walking
 
 if TYPE_CHECKING:
     from kiosk.screens.app import KioskApp
@@ -38,46 +51,8 @@ _LOW_CARD_ROWS: Final = 5
 """Where only one card of the usual height would fit."""
 _MOST_NOTICE_ROWS: Final = 3
 
-_SIGNS: Final = {
-    Standing.IN_SERVICE: "●",
-    Standing.COMING_APART: "◐",
-    Standing.DRYING: "○",
-    Standing.GOING_TOGETHER: "◑",
-    Standing.HELD: "■",
-    Standing.UNFINISHED: "▲",
-    Standing.OUT_OF_SERVICE: "×",
-}
-"""A sign beside the words, so that a standing is seen from afar."""
-
-
-@dataclass(frozen=True, slots=True)
-class OtherLanguage:
-    """Speak another language on the board."""
-
-
-@dataclass(frozen=True, slots=True)
-class DayOrNight:
-    """Change between the light and the dark theme."""
-
-
-@dataclass(frozen=True, slots=True)
-class WhatIsFaulty:
-    """Read why something cannot be walked."""
-
-
-@dataclass(frozen=True, slots=True)
-class PracticeOrPin:
-    """Practise, or set a PIN."""
-
-
-@dataclass(frozen=True, slots=True)
-class ToReview:
-    """Look at what was done, as a supervisor."""
-
-
-@dataclass(frozen=True, slots=True)
-class WhatNow:
-    """Read what can be done here."""
+_LOOK_S: Final = 15.0
+"""How often the times on the board are told anew."""
 
 
 class BoardScreen(TargetScreen):
@@ -104,12 +79,20 @@ class BoardScreen(TargetScreen):
     class OtherTheme(Message):
         """Light was asked for, or dark."""
 
-    def __init__(self, shop: Shop, *, for_a_while: bool = False) -> None:
-        """Show a shop; `for_a_while` when another board lies under it, as for practice."""
+    def __init__(
+        self, shop: Shop, *, for_a_while: bool = False, here: SignedIn | None = None
+    ) -> None:
+        """Show a shop; `for_a_while` when another board lies under it, as for practice. `here` is
+        who stands at that one."""
         super().__init__(shop.clock)
+        self._here = here or SignedIn(shop.clock)
+        self._begun: Walking | None = None
         self.shop = shop
         self.for_a_while = for_a_while
-        self.language = next((one for one in shop.site.languages if one in languages()), "en")
+        self._usual = next((one for one in shop.site.languages if one in languages()), "en")
+        self.language = self._usual
+        self._greeted: Person | None = None
+        self._settle_who()
         self.notice = ""
         self._cards: tuple[Card, ...] = ()
         self._faults: tuple[str, ...] = ()
@@ -121,7 +104,8 @@ class BoardScreen(TargetScreen):
         return words(self.language)
 
     def help(self) -> tuple[Words, str]:
-        return self.words, self.words.say("help-board")
+        say = self.words.say
+        return self.words, f"{say('help-board')} {say('help-board-more')}"
 
     def compose(self) -> ComposeResult:
         yield Static(id="head", markup=False)
@@ -132,11 +116,41 @@ class BoardScreen(TargetScreen):
 
     def on_mount(self) -> None:
         self.look()
+        self.set_interval(_LOOK_S, self.tick)
 
     def on_screen_resume(self) -> None:
         # A machine is pressed; what is asked then can be said.
         cast("KioskApp", self.app).hearing.allow(())
+        if self._begun is not None:
+            self._here.worked(self._begun.session.state.worker)
+            self._begun = None
+        self._settle_who()
         self.look()
+
+    def began(self, walk: Walking) -> None:
+        """A walk was begun from here."""
+        self._begun = walk
+
+    def sign_out(self) -> None:
+        """Whoever stood here may be somebody else now."""
+        self._here.take(None)
+        self._settle_who()
+        self.draw()
+
+    def tick(self) -> None:
+        """Tell the times anew; who has not touched anything for long is not here any more."""
+        if self.is_current:
+            self._settle_who()
+            self.draw()
+
+    def _settle_who(self) -> None:
+        """Speak the language of who stands here, once they come; the usual one once they go."""
+        person = self._here.person
+        if person != self._greeted:
+            self._greeted = person
+            self.language = self._usual
+            if person is not None and person.language in languages():
+                self.language = person.language
 
     def look(self) -> None:
         """Read the journal again and show what it says."""
@@ -150,9 +164,13 @@ class BoardScreen(TargetScreen):
         if not self.is_mounted:
             return
         say = self.words.say
-        width, height = self.app.size
+        width, height = self.room
         mark = say("practice") if self.shop.site.practice else ""
-        head = spread(f"{say('which-machine')} · {self.shop.site.name}", mark, width)
+        name = self.shop.site.name
+        if self._greeted is not None:
+            zone = site_zone(self.shop.site.time_zone)
+            name = greeting(self.words, self._greeted, self.clock.now().utc, zone)
+        head = spread(f"{say('which-machine')} · {name}", mark, width)
         self.query_one("#head", Static).update(Content(head))
         rows = 1 + self._draw_notice(width)
         below = self._draw_secondary(width)
@@ -175,57 +193,52 @@ class BoardScreen(TargetScreen):
         return min(len(lines), _MOST_NOTICE_ROWS) if text else 0
 
     def _draw_secondary(self, width: int) -> int:
-        say = self.words.say
-        faces = [Face(Pick(DayOrNight()), say("day-or-night"), key="t")]
-        if len(self._known_languages()) > 1:
-            name = say("language-name")
-            faces.insert(0, Face(Pick(OtherLanguage()), say("say-language"), name, key="l"))
-        if self.for_a_while:
-            faces.append(Face(Leave(), say("back-to-work"), key="escape"))
-        else:
-            practice = "" if self.shop.site.practice else f"{say('to-practise')}, "
-            faces.append(Face(Pick(PracticeOrPin()), f"{practice}{say('to-set-pin')}", key="k"))
-            faces.append(Face(Pick(ToReview()), say("review"), key="r"))
-        faces.append(Face(Pick(WhatNow()), say("help"), key=HELP_KEY))
-        if self._faults:
-            faces.append(Face(Pick(WhatIsFaulty()), say("what-is-faulty"), key="f"))
-        block = Block(tuple(faces), even_columns(len(faces), most_columns(width)), 3)
+        faces = board_faces(
+            self.words,
+            self._greeted,
+            several_languages=len(self._known_languages()) > 1,
+            practice=self.shop.site.practice,
+            for_a_while=self.for_a_while,
+            faulty=bool(self._faults),
+        )
+        block = Block(faces, even_columns(len(faces), most_columns(width)), 3)
         self.query_one("#secondary", Panel).show(block)
         return block.rows
 
     def _draw_cards(self, width: int, height: int) -> None:
         columns = max(1, min(width // _CARD_WIDTH, len(self._cards)))
         least = _LOW_CARD_ROWS if height < 2 * _CARD_ROWS else _CARD_ROWS
-        rows = max(1, height // least)
-        room = columns * rows
-        faces = [self._face(number, card) for number, card in enumerate(self._cards, 1)]
-        if len(faces) > room:
+        room = columns * max(1, height // least)
+        shown = [*enumerate(self._cards, 1)]
+        several = len(shown) > room
+        if several:
+            if room == 1:
+                # One card, and the way to the next beside it.
+                columns = room = 2
             each = max(1, room - 1)
-            start = self._page % -(-len(faces) // each) * each
-            faces = [*faces[start : start + each], Face(More(), self.words.say("more"), key="m")]
-        used = max(1, -(-len(faces) // columns))
+            start = self._page % -(-len(shown) // each) * each
+            shown = shown[start : start + each]
+        used = max(1, -(-(len(shown) + several) // columns))
         tall = max(least, min(height // used, _CARD_ROWS + 4))
+        faces = self._faces(shown, (width // columns, tall))
+        if several:
+            faces.append(Face(More(), self.words.say("more"), key="m"))
         self.query_one("#cards", Panel).show(Block(tuple(faces), columns, tall))
 
-    def _face(self, number: int, card: Card) -> Face:
-        say, text = self.words.say, self.words.text
-        standing = say(f"standing-{card.standing.value.replace(' ', '-')}")
-        lines = [text(card.kind), f"{_SIGNS[card.standing]} {standing}"]
-        if card.unfinished is not None:
-            lines.append(f"▶ {self._unfinished(card.unfinished)}")
-        elif card.due:
-            lines += [say("due", procedure=text(plan.title)) for plan in card.due]
-        else:
-            known = card.beside or card.others
-            lines.append(say("nothing-due" if known else "no-procedure"))
-        return Face(
-            Pick(card),
-            card.machine.name,
-            "\n".join(lines),
-            key=str(number) if number <= 9 else "",
-            primary=card.unfinished is not None,
-            listed=card.unfinished is None,
-        )
+    def _faces(self, shown: Sequence[tuple[int, Card]], room: tuple[int, int]) -> list[Face]:
+        due = self.shop.due()
+        now = self.clock.now().utc
+        writer = CardFace(self.words, site_zone(self.shop.site.time_zone), now)
+        return [
+            writer.face(
+                number,
+                card,
+                due.get(card.machine.id, ()),
+                self._unfinished(card.unfinished) if card.unfinished else "",
+                room,
+            )
+            for number, card in shown
+        ]
 
     def _unfinished(self, found: OpenSession) -> str:
         procedure = self.shop.library.procedures.get(found.started.procedure)
@@ -239,11 +252,15 @@ class BoardScreen(TargetScreen):
 
     # What was pressed.
 
-    def pressed(self, face: Face, channel: Channel) -> None:  # noqa: ARG002
+    def pressed(self, face: Face, channel: Channel) -> None:
         self.notice = ""
+        self._settle_who()
+        self._here.touch()
         match face.choice:
+            case Pick(SignIn()):
+                self._sign_in()
             case Pick(Card() as card):
-                self._choose_procedure(card)
+                self._choose_procedure(card, Evidence(channel))
             case More():
                 self._page += 1
                 self.draw()
@@ -268,7 +285,8 @@ class BoardScreen(TargetScreen):
 
     def _practise_or_set_pin(self) -> None:
         def practise() -> None:
-            self.app.push_screen(BoardScreen(self.shop.practising(), for_a_while=True))
+            apart = self.shop.practising()
+            self.app.push_screen(BoardScreen(apart, for_a_while=True, here=self._here))
 
         def pin() -> None:
             set_pin(cast("KioskApp", self.app), self.words, self._tell)
@@ -288,10 +306,27 @@ class BoardScreen(TargetScreen):
         self.language = language
         self.look()
 
-    def _choose_procedure(self, card: Card) -> None:
+    def _sign_in(self) -> None:
+        """Ask who stands here. It vouches for nobody, so no PIN is asked for."""
+
+        def come(person: Person | None) -> None:
+            self._here.take(person)
+            self._settle_who()
+            self.draw()
+
+        say = self.words.say
+        people: list[Item] = [
+            (one, one.name, words(one.language).say("language-name"))
+            for one in self.shop.site.people
+            if one != self._greeted
+        ]
+        if self._greeted is not None:
+            people.insert(0, (None, say("sign-out"), self._greeted.name))
+        self._ask("sign-in-who", people, come, by_voice=True)
+
+    def _choose_procedure(self, card: Card, by: Evidence) -> None:
         if card.unfinished is not None:
-            found = card.unfinished
-            self._choose_worker(None, found)
+            self._choose_worker(None, card.unfinished, by)
             return
         plans = (*card.due, *card.beside) or card.others
         if not plans:
@@ -299,35 +334,46 @@ class BoardScreen(TargetScreen):
             self.draw()
             return
         if len(plans) == 1 and card.due:
-            self._choose_worker(plans[0], None)
+            self._choose_worker(plans[0], None, by)
             return
         fits = card.due or card.beside
         second = "" if fits else self.words.say("not-due")
         items = [(plan, self.words.text(plan.title), second) for plan in plans]
-        self._ask(
-            "which-procedure", items, lambda plan: self._choose_worker(plan, None), by_voice=True
+        asked = self._ask(
+            "which-procedure",
+            items,
+            lambda plan: self._choose_worker(plan, None, asked.answered),
+            by_voice=True,
         )
 
-    def _choose_worker(self, fresh: Plan | None, unfinished: OpenSession | None) -> None:
+    def _choose_worker(
+        self, fresh: Plan | None, unfinished: OpenSession | None, by: Evidence
+    ) -> None:
+        """Ask who walks it; nobody is asked while somebody is signed in."""
         procedure = "" if fresh is None else fresh.procedure
         if unfinished is not None:
             procedure = unfinished.started.procedure
-        people = [(one, one.name, self._second(procedure, one)) for one in self.shop.site.people]
         app = cast("KioskApp", self.app)
 
-        def then(act: Identified, by: Evidence) -> None:
+        def then(act: Identified, given: Evidence) -> None:
             if isinstance(act, Start):
-                self.post_message(self.Walk(self, act, by, fresh, unfinished))
+                self.post_message(self.Walk(self, act, given, fresh, unfinished))
 
         def refused(refusal: Refusal) -> None:
             self._tell(self.words.refusal(refusal))
 
-        def walk(worker: Person) -> None:
+        def walk(worker: Person, named: Evidence) -> None:
             start = Start(worker.id, worker.language)
-            door = Doorway(app, self.shop, self.words, procedure)
-            door.settle(start, asked.answered, then, refused)
+            Doorway(app, self.shop, self.words, procedure).settle(start, named, then, refused)
 
-        asked = self._ask("who-walks", people, walk, by_voice=True)
+        self._settle_who()
+        if self._greeted is not None:
+            walk(self._greeted, by)
+            return
+        people = [(one, one.name, self._second(procedure, one)) for one in self.shop.site.people]
+        asked = self._ask(
+            "who-walks", people, lambda worker: walk(worker, asked.answered), by_voice=True
+        )
 
     def _second(self, procedure: str, person: Person) -> str:
         """Return a person's language, or why they do not walk this."""

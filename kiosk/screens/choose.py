@@ -108,7 +108,7 @@ class ChooseScreen(TargetScreen):
     def draw(self) -> None:
         if not self.is_mounted:
             return
-        width, height = self.app.size
+        width, height = self.room
         lines = wrapped(self._question, width - 2)
         if self._said and not cast("KioskApp", self.app).hearing.notice:
             lines += wrapped(self.words.say("or-say", phrase=next(iter(self._said))), width - 2)

@@ -30,6 +30,7 @@ DARK: Final[Mapping[str, Pair]] = {
     "caution": Pair("#000000", "#FFD23F"),
     "notice": Pair("#FFFFFF", "#004A8F"),
     "held": Pair("#FF9F40", "#000000"),
+    "look": Pair("#FFD23F", "#000000"),
 }
 """Signal words in the colours of ANSI Z535: red, orange, yellow, blue."""
 
@@ -46,6 +47,7 @@ LIGHT: Final[Mapping[str, Pair]] = {
     "caution": Pair("#000000", "#FFD23F"),
     "notice": Pair("#FFFFFF", "#004A8F"),
     "held": Pair("#7A2E00", "#FFFFFF"),
+    "look": Pair("#00427A", "#FFFFFF"),
 }
 
 

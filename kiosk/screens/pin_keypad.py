@@ -106,7 +106,7 @@ class HiddenDigits(TargetScreen):
     def draw(self) -> None:
         if not self.is_mounted:
             return
-        width, height = self.app.size
+        width, height = self.room
         mark = self.words.say("practice") if self.shop.site.practice else ""
         self.query_one("#head", Static).update(Content(spread(self.heading(), mark, width)))
         notice = f"{self.words.say('signal-notice')}: {self.notice}" if self.notice else ""

@@ -12,6 +12,7 @@ from textual.message import Message
 from kiosk.engine.commands import Channel, Evidence
 from kiosk.listening.ear import Heard
 from kiosk.listening.in_use import Records
+from kiosk.listening.settled import Opens
 from kiosk.options import NeverMind
 from kiosk.push_to_talk import PushToTalk
 from kiosk.remarks.keeping import NotKept, keep
@@ -22,6 +23,7 @@ from kiosk.screens.faces import Face, Pick
 from kiosk.screens.panel import Panel
 from kiosk.screens.question import Line, Question
 from kiosk.screens.target_screen import TargetScreen
+from kiosk.screens.type_sizes import Wording, best, plain_rows
 from kiosk.shop import Shop
 from kiosk.walk import Walk
 
@@ -32,7 +34,7 @@ _LOW: Final = 20
 """Below so many rows the time is not shown in large digits."""
 
 
-class Press(Enum):
+class Press(Opens, Enum):
     """What can be pressed here."""
 
     DONE = auto()
@@ -223,22 +225,24 @@ class RemarkScreen(TargetScreen):
     def draw(self) -> None:
         if not self.is_mounted:
             return
-        width, height = self.app.size
+        width, height = self.room
         left, right = status.header(self.walk)
         height -= self.query_one("#head", Line).say_ends(left, right, width)
         text = f"{self.words.say('signal-notice')}: {self.notice}" if self.notice else ""
         height -= self.query_one("#notice", Line).say(text, width - 2)
         ear = status.ear_line(self.walk) if self._asking else self.words.say("remark-ear-closed")
         height -= self.query_one("#ear", Line).say(ear, width - 2, 2)
-        low = self.app.size.height < _LOW
+        low = self.room.height < _LOW
         question = self.query_one(Question)
         height -= question.draw_digits("" if low or self._asking else self._clock())
         height -= self.query_one("#progress", Line).say_ends(*self._progress(low=low), width)
-        folded = question.folded(self._lines(), width, tight=low)
-        needed = sum(len(rows) for rows in folded)
+        wording = Wording(self._lines(), tight=low, grows=self.app.is_web)
         more = more_face(self.words.say("more"))
-        made = arrange(self.faces(), width, height, needed, more)
-        question.draw(folded, height - made.primary.rows - made.secondary.rows)
+        made = arrange(self.faces(), width, height, plain_rows(wording, width), more)
+        room = height - made.primary.least_rows - made.secondary.rows
+        setting = best(wording, width, room)
+        made = arrange(self.faces(), width, height, len(setting.rows), more)
+        question.draw(setting)
         self.query_one("#primary", Panel).show(made.primary)
         self.query_one("#secondary", Panel).show(made.secondary)
 

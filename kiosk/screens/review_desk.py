@@ -117,7 +117,7 @@ class Desk:
         try:
             text = self.shop.beside.text(remark)
         except BesideFailed as error:
-            return str(error)
+            return self.words.told(str(error))
         return self.words.say("review-remark-erased") if text is None else text
 
     def results(self) -> tuple[Entered, ...]:

@@ -76,7 +76,7 @@ class OpeningScreen(TargetScreen):
     def draw(self) -> None:
         if not self.is_mounted:
             return
-        width, say = self.app.size.width, self.words.say
+        width, say = self.room.width, self.words.say
         self.query_one("#head", Line).say_ends(say("review"), self.supervisor.name, width)
         self.query_one("#note", Line).say(self._told, width - 2)
         back = Face(Less(), say("review-back"), key="escape")

@@ -232,7 +232,7 @@ class ListScreen(PageScreen):
     def draw(self) -> None:
         if not self.is_mounted:
             return
-        width, height = self.app.size
+        width, height = self.room
         top = self.top
         room = height - self.foot_rows(width, height)
         room -= self.query_one("#note", Line).say(self.note(), width - 2)
@@ -290,7 +290,7 @@ class ReadScreen(PageScreen):
     def draw(self) -> None:
         if not self.is_mounted:
             return
-        width, height = self.app.size
+        width, height = self.room
         rows: list[Content] = []
         for part in self.parts(width - 3):
             rows += [part] if isinstance(part, Content) else part.folded(width - 3)

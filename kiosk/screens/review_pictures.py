@@ -97,7 +97,7 @@ class PictureScreen(LookingScreen):
     def draw(self) -> None:
         if not self.is_mounted:
             return
-        width, height = self.app.size
+        width, height = self.room
         room = self.draw_frame(width, height, more=len(self._pictures) > 1)
         figure, note = self._figure, self.query_one("#note", Line)
         told = self.wait_text() or self.words.say("review-nothing-here")

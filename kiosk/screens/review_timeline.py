@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Sequence
 from decimal import Decimal, InvalidOperation
 from typing import Final
@@ -15,6 +14,7 @@ from kiosk.remarks.told import Remark
 from kiosk.review import record as r
 from kiosk.review.deviations import Deviation, sentence
 from kiosk.review.ledger_lines import Line, Signed
+from kiosk.review.limit_said import limit_said
 from kiosk.screens.review_desk import Desk
 from kiosk.screens.review_page import Row
 from kiosk.screens.review_remarks import remark_rows
@@ -23,9 +23,6 @@ from kiosk.trade.units import UNITS
 OFF: Final = "▲"
 """The sign of a deviation, beside the words."""
 _STEP: Final = "  "
-_BOUNDS: Final = re.compile(r"(?P<name>.+?) (?P<least>\S+) to (?P<most>\S+): (?P<source>.*)")
-_AT_LEAST: Final = re.compile(r"at least (?P<least>[0-9.]+) s")
-_PARTS_LIST: Final = re.compile(r"parts list: (?P<count>\d+)")
 _FINDINGS: Final = {"good": "sheet-good", "replaced": "sheet-replaced",
                     "none left": "sheet-none-left"}  # fmt: skip
 
@@ -191,29 +188,6 @@ def value_said(value: str, unit: str, said: Words) -> str:
     if unit == "passes":
         return said.say("review-passes", n=int(number))
     return said.number(Number(value, unit)) if unit in UNITS else f"{value} {unit}"
-
-
-def limit_said(limit: str, unit: str, said: Words) -> str:
-    """Return a limit, as journaled, in words, with its source; as it is where it has no such form.
-
-    The journal has `NAME LEAST to MOST: SOURCE` with `None` for an end that is open, `at least N s`
-    of a wait, and `parts list: N` of a count.
-    """
-    if (found := _AT_LEAST.fullmatch(limit)) is not None:
-        return said.say("limit-least", least=said.number(Number(found["least"], "s")))
-    if (found := _PARTS_LIST.fullmatch(limit)) is not None:
-        return said.say("review-limit-parts", number=found["count"])
-    found = _BOUNDS.fullmatch(limit)
-    if found is None:
-        return limit
-    ends = {
-        name: said.number(Number(found[name], unit))
-        for name in ("least", "most")
-        if found[name] != "None"
-    }
-    if not ends:
-        return f"{said.say('limit-none')}; {found['source']}"
-    return f"{said.say('limit-' + '-'.join(ends), **ends)}; {found['source']}"
 
 
 def _breaks(record: r.SessionRecord, desk: Desk) -> Iterator[Timed]:

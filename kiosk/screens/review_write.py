@@ -57,7 +57,7 @@ class WriteScreen(TargetScreen):
     def draw(self) -> None:
         if not self.is_mounted:
             return
-        width, say = self.app.size.width, self.words.say
+        width, say = self.room.width, self.words.say
         self.query_one("#head", Line).say(self._question, width - 2)
         text = f"{say('signal-notice')}: {self._notice}" if self._notice else ""
         self.query_one("#notice", Line).say(text, width - 2)

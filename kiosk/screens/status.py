@@ -8,6 +8,7 @@ from rich.cells import cell_len
 
 from kiosk.languages.words import Words
 from kiosk.listening.ear import DOUBTFUL, NOT_ALLOWED, NOTHING, TOO_SHORT
+from kiosk.listening.in_use import Metered
 from kiosk.procedure.model import Caution
 from kiosk.push_to_talk import PushToTalk
 from kiosk.walk import Walk
@@ -21,6 +22,12 @@ _WHY_MESSAGES: Final = {
 
 _BAR: Final = 20
 _SHORTEST_BAR: Final = 5
+
+LEVEL_CELLS: Final = 8
+_STEPS: Final = "▁▂▃▄▅▆▇█"
+_QUIET_DBFS: Final = -60.0
+_LOUD_DBFS: Final = -12.0
+"""Ends of the meter: a quiet room with a cheap microphone, and somebody speaking up close."""
 
 
 def ear_line(walk: Walk) -> str:
@@ -38,10 +45,35 @@ def ear_line(walk: Walk) -> str:
     return f"{now} · {why}"
 
 
+def level_bar(walk: Walk) -> str:
+    """Return how loud it is at the open ear; '' while it is shut, or when it cannot be told.
+
+    In silence one cell is left; a cross where no sound comes in at all.
+    """
+    hearing = walk.hearing
+    shut = walk.speaking or (isinstance(hearing, PushToTalk) and not hearing.open)
+    if hearing.notice or shut or not isinstance(hearing, Metered):
+        return ""
+    level = hearing.level
+    if level is None:
+        return "×" + "·" * (LEVEL_CELLS - 1)
+    share = (level - _QUIET_DBFS) / (_LOUD_DBFS - _QUIET_DBFS)
+    full = min(LEVEL_CELLS, max(1, round(share * LEVEL_CELLS)))
+    return _STEPS[:full] + "·" * (LEVEL_CELLS - full)
+
+
+def no_sound(walk: Walk) -> bool:
+    """True when the microphone gives no sound at all, as one that is unplugged or switched off."""
+    hearing = walk.hearing
+    return not hearing.notice and isinstance(hearing, Metered) and hearing.level is None
+
+
 def _now(walk: Walk) -> str:
     say, hearing = walk.words.say, walk.hearing
     if walk.speaking:
         return say("ear-deaf")
+    if no_sound(walk):
+        return say("ear-no-sound")
     if not isinstance(hearing, PushToTalk):
         return say("ear-hears")
     key = hearing.key.upper() if len(hearing.key) <= 3 else hearing.key.capitalize()

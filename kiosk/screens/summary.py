@@ -64,7 +64,7 @@ class SummaryScreen(TargetScreen):
         if not self.is_mounted:
             return
         words, plan = self.words, self.session.plan
-        width = self.app.size.width
+        width = self.room.width
         title = f"{plan.machine_name} · {words.text(plan.title)}"
         mark = words.say("practice") if plan.practice else ""
         self.query_one("#head", Static).update(Content(spread(title, mark, width)))
@@ -81,8 +81,8 @@ class SummaryScreen(TargetScreen):
     def _offer_more(self) -> None:
         """Offer `more` once it is known that not everything fits."""
         shown = len(self.query_one("#primary", Panel).targets)
-        if self._overflows() and shown == 1 and self._drawn != self.app.size:
-            self._drawn = self.app.size
+        if self._overflows() and shown == 1 and self._drawn != self.room:
+            self._drawn = self.room
             self.draw()
 
     def _content(self) -> Content:

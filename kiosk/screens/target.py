@@ -31,6 +31,9 @@ _CAPS: Final = {
 _FRAME_S: Final = 0.06
 """How often the bar of a kept press is drawn."""
 
+_DOTS: Final = 5
+"""How long it has been kept pressed, told without colours."""
+
 _UPPER_HALF: Final = "▀"
 
 
@@ -163,12 +166,15 @@ class Target(Widget, can_focus=True):
     def _rows(self, width: int, height: int) -> list[tuple[str, bool]]:
         """Return the text of each row, and whether it is bold."""
         room = max(2, width - 2)
-        label, detail = self.face.label, self._detail()
+        face, detail = self.face, self._detail()
+        label = face.label if face.available else f"({face.label})"
         lines = [(line, True) for line in balanced(label, room)]
         names = len(lines)
         for part in detail.split("\n") if detail else ():
             lines += [(line, False) for line in balanced(part, room)]
-        lines = lines[:height]
+        if len(lines) > height:
+            last, bold = lines[height - 1]
+            lines = [*lines[: height - 1], (f"{parted(last, room - 1)[0].rstrip()}…", bold)]
         top = max(0, (height - 1 - len(lines) + 1) // 2)
         rows = [("", False)] * top + lines + [("", False)] * height
         drawn = [(centred(text, width), bold) for text, bold in rows[:height]]
@@ -183,8 +189,12 @@ class Target(Widget, can_focus=True):
         kept, now = self.face.kept, self._now()
         if kept is None:
             return self.face.detail
-        if self._press.share(now) >= 1.0:
+        share = self._press.share(now)
+        if share >= 1.0:
             return kept.let_go
+        if share > 0:
+            full = int(share * _DOTS)
+            return f"{self.face.detail} {'●' * full}{'○' * (_DOTS - full)}"
         return kept.again if self._press.armed(now) else self.face.detail
 
     def _with_key(self, text: str) -> str:

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import Final
+from typing import TYPE_CHECKING, Final, cast
 
 from textual import events, on
+from textual.geometry import Size
 from textual.message import Message
 from textual.screen import Screen
 
@@ -15,6 +16,9 @@ from kiosk.languages.words import Words
 from kiosk.screens.faces import Face
 from kiosk.screens.panel import Panel, neighbour
 from kiosk.screens.target import Target
+
+if TYPE_CHECKING:
+    from kiosk.screens.app import KioskApp
 
 BOUNCE_S: Final = 0.4
 """A press so soon after another one, or after the question changed by itself, was not meant: a wet
@@ -40,6 +44,12 @@ class TargetScreen(Screen[None]):
         super().__init__()
         self.clock = clock
         self._unsteady_since = float("-inf")
+
+    @property
+    def room(self) -> Size:
+        """The columns and rows that there are to draw in."""
+        whole = self.app.size
+        return Size(whole.width, max(1, whole.height - cast("KioskApp", self.app).foot))
 
     def pressed(self, face: Face, channel: Channel) -> None:
         """Do what a face stands for."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from contextlib import suppress
+from dataclasses import replace
 from typing import TYPE_CHECKING, ClassVar, Final, cast
 
 from textual import events, on
@@ -18,9 +19,17 @@ from kiosk.journal.codec import UnknownEvent
 from kiosk.listening.ear import Heard
 from kiosk.listening.in_use import Hearing
 from kiosk.people.may import Identified
-from kiosk.procedure.plan import Count
 from kiosk.push_to_talk import PushToTalk
-from kiosk.screens.arrangement import Block, arrange, more_face, page
+from kiosk.screens import status
+from kiosk.screens.arrangement import (
+    LEAST_HEIGHT,
+    Arrangement,
+    Block,
+    arrange,
+    more_face,
+    page,
+)
+from kiosk.screens.block_letters import figure_rows
 from kiosk.screens.faces import (
     Face,
     KeypadKey,
@@ -41,10 +50,11 @@ from kiosk.screens.reading import (
     keypad,
     shown,
     typing,
-    unit_name,
 )
 from kiosk.screens.remark_screen import RemarkScreen
 from kiosk.screens.target_screen import TargetScreen
+from kiosk.screens.type_sizes import Wording, best, plain_rows
+from kiosk.screens.walk_question import main_line, number_of, picture_of, wait_of
 from kiosk.shop import Shop, TakenUp
 from kiosk.speaking.voice import Voice
 from kiosk.walk import Walk
@@ -52,6 +62,9 @@ from kiosk.walk import Walk
 if TYPE_CHECKING:
     from kiosk.screens.app import KioskApp
 
+_METER_S: Final = 0.2
+_LARGEST_TIME: Final = 3
+"""How many times the letters of a sentence the time of a wait may be as large."""
 _LOW: Final = 22
 """Below so many rows the lines around the question make room for the keypad."""
 
@@ -94,6 +107,9 @@ class WalkScreen(TargetScreen):
         self._asked: object = None
         self._in_reach: tuple[Face, ...] = ()
         self._clockwork: Timer | None = None
+        self._meter: Timer | None = None
+        self._no_sound = False
+        self._time_size = 1
 
     def compose(self) -> ComposeResult:
         with Container(id="frame"):
@@ -106,6 +122,7 @@ class WalkScreen(TargetScreen):
 
     def on_mount(self) -> None:
         self._clockwork = self.set_interval(1.0, self.tick)
+        self._meter = self.set_interval(_METER_S, self.meter)
         self._begin()
 
     def _begin(self) -> None:
@@ -146,7 +163,14 @@ class WalkScreen(TargetScreen):
         if isinstance(self.walk.hearing, PushToTalk):
             self.walk.hearing.tick()
         if self._typing is None:
-            self._draw_time()
+            self._draw_time(self._time_size)
+
+    def meter(self) -> None:
+        """Look at the ear: some times a second."""
+        self.query_one(Status).draw_level(self.walk)
+        if self._no_sound != status.no_sound(self.walk):
+            self._no_sound = not self._no_sound
+            self.draw()
 
     @on(Changed)
     def _on_changed(self) -> None:
@@ -156,8 +180,9 @@ class WalkScreen(TargetScreen):
         self.draw()
 
     def _leave(self, *, left: bool) -> None:
-        if self._clockwork is not None:
-            self._clockwork.stop()
+        for timer in (self._clockwork, self._meter):
+            if timer is not None:
+                timer.stop()
         self.post_message(self.Over(self, left=left))
 
     # What was pressed.
@@ -271,7 +296,7 @@ class WalkScreen(TargetScreen):
     def _room(self) -> tuple[int, int]:
         """Return the columns and rows inside the frame."""
         edge = 2 if self.has_class("-held") else 0
-        width, height = self.app.size
+        width, height = self.room
         return width - edge, height - edge
 
     def _draw_notice(self, width: int) -> int:
@@ -284,18 +309,27 @@ class WalkScreen(TargetScreen):
         walk = self.walk
         width, height = self._room()
         height -= self.query_one(Around).draw(walk, width, tight=tight)
-        height -= self.query_one(Status).draw(walk, self.app.size.width, tight=tight)
+        height -= self.query_one(Status).draw(walk, self.room.width, tight=tight)
         height -= self._draw_notice(width)
-        height -= self._draw_time()
-        question = self.query_one(Question)
-        folded = question.folded([*walk.lines(), *walk.sources], width, tight=tight)
-        needed = max(1, sum(len(rows) for rows in folded))
-        primary, secondary = self._blocks(width, height, needed)
-        left = height - primary.rows - secondary.rows
-        question.draw(folded, left)
-        self.query_one("#primary", Panel).show(primary)
-        self.query_one("#secondary", Panel).show(secondary)
-        return needed <= left
+        height -= self._draw_time(1)
+        wording = Wording(walk.lines(), main_line(walk), walk.sources, tight, self.app.is_web)
+        least = max(1, plain_rows(wording, width))
+        made = self._arranged(width, height, least)
+        room = height - made.primary.least_rows - made.secondary.rows
+        draw = None if self._more else picture_of(walk)
+        setting = best(wording, width, room, draw)
+        if not setting.large and made.secondary.rows > LEAST_HEIGHT:
+            # Large letters matter more than a second row of what is seldom needed.
+            larger = best(wording, width, room + LEAST_HEIGHT, draw)
+            room, setting = (room + LEAST_HEIGHT, larger) if larger.large else (room, setting)
+        rows = max(1, len(setting.rows))
+        height -= self._enlarge_time(room - rows)
+        if not self._more:
+            made = arrange(self._in_reach, width, height, rows, self._more_face())
+        self.query_one(Question).draw(setting)
+        self.query_one("#primary", Panel).show(made.primary)
+        self.query_one("#secondary", Panel).show(made.secondary)
+        return rows <= room
 
     def _draw_typing(self, now: Typing) -> None:
         """Draw the keypad with the number so far, and as much of the question as there is room."""
@@ -306,7 +340,7 @@ class WalkScreen(TargetScreen):
         block = keypad(now, words, width)
         self._in_reach = block.faces
         height -= block.rows + self._draw_notice(width)
-        number, name = shown(now, words), self._number_of()
+        number, name = shown(now, words), number_of(walk)
         if low:
             around.vanish()
             foot.vanish()
@@ -317,36 +351,41 @@ class WalkScreen(TargetScreen):
             lines = [*walk.lines(), name]
         question = self.query_one(Question)
         height -= question.draw_digits("" if low else number)
-        question.draw(question.folded(lines, width, tight=False), height)
+        question.draw(best(Wording(lines), width, height))
         self.query_one("#primary", Panel).show(block)
         self.query_one("#secondary", Panel).show(Block())
 
-    def _number_of(self) -> str:
-        """Return what the number is of: the name of a part, or the unit in words."""
-        walk = self.walk
-        task = None if walk.asking else walk.session.plan.step(walk.session.state.step).task
-        if isinstance(task, Count):
-            return walk.words.text(task.name)
-        return "" if walk.number is None else unit_name(walk.number, walk.words)
+    def _draw_time(self, size: int) -> int:
+        """Show what a wait still needs, in digits of a size; return the rows that it takes."""
+        self._time_size = size
+        return self.query_one(Question).draw_digits(wait_of(self.walk), size)
 
-    def _draw_time(self) -> int:
-        """Show what a wait still needs; return the rows that it takes."""
-        left = self.walk.session.seconds_left()
-        whole = 0 if left is None else int(-(-left // 1))
-        text = f"{whole // 60}:{whole % 60:02}" if whole else ""
-        return self.query_one(Question).draw_digits(text)
+    def _enlarge_time(self, spare: int) -> int:
+        """Show it as large as there is room for; return the rows that it takes on top."""
+        first = self._draw_time(1)
+        if not first:
+            return 0
+        sizes = range(2, _LARGEST_TIME + 1)
+        size = max((one for one in sizes if figure_rows(one) - first <= spare), default=1)
+        return self._draw_time(size) - first
 
-    def _blocks(self, width: int, height: int, rows: int) -> tuple[Block, Block]:
-        """Return the two blocks of targets; the question takes `rows` of the `height` rows."""
-        more = more_face(self.walk.words.say("more"))
+    def _arranged(self, width: int, height: int, rows: int) -> Arrangement:
+        """Arrange all that can be pressed; the question takes `rows` of the `height` rows."""
+        more = self._more_face()
         found = offered(self.walk, width, height - rows)
         self._in_reach = found
         if self._more:
+            back = Face(Less(), self.walk.words.say("say-never-mind"), key="escape")
             rest = [face for face in found if not face.primary]
-            rest.append(Face(Less(), self.walk.words.say("say-never-mind"), key="escape"))
+            # The key that leads back from here is one that pauses elsewhere.
+            rest = [replace(one, key="") if one.key == back.key else one for one in rest]
+            rest.append(back)
             self._in_reach = tuple(rest)
-            return page(rest, width, height - rows, self._page, more), Block()
+            return Arrangement(page(rest, width, height - rows, self._page, more), Block())
         made = arrange(found, width, height, rows, more)
         if more in made.secondary.faces:
             self._in_reach = (*found, more)
-        return made.primary, made.secondary
+        return made
+
+    def _more_face(self) -> Face:
+        return more_face(self.walk.words.say("more"))

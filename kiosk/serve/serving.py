@@ -138,12 +138,16 @@ def is_private(app: KioskApp) -> bool:
 
 
 def interrupt(app: KioskApp) -> None:
-    """Close what a PIN had opened, and pause the walk: somebody else may stand at the new screen.
+    """Close what a PIN had opened, sign out who stood at the board, and pause the walk: somebody
+    else may stand at the new screen.
 
     What an absence may change is asked again when the walk is gone on with.
     """
     while not isinstance(app.screen, BoardScreen | WalkScreen | SummaryScreen):
         app.pop_screen()
+    for screen in app.screen_stack:
+        if isinstance(screen, BoardScreen):
+            screen.sign_out()
     if isinstance(app.screen, WalkScreen):
         walk = app.screen.walk
         if c.Pause() in walk.session.offers():

@@ -6,7 +6,7 @@ import threading
 from collections.abc import Callable, Iterable
 from pathlib import Path
 
-from kiosk.speaking.voice import Plays, Voice
+from kiosk.speaking.voice import Plays, Voice, suit
 
 
 class AnnouncedVoice:
@@ -42,6 +42,10 @@ class AnnouncedVoice:
             on_end()
 
         self._voice.say(text, language, ended)
+
+    def suit(self, person: str) -> None:
+        """Speak as this person wants it."""
+        suit(self._voice, person)
 
     def play(self, sound: Path, on_end: Callable[[], None]) -> None:
         """Play a wave file; what is in it is not announced, for nobody asked it."""

@@ -8,7 +8,16 @@ import threading
 from collections.abc import Callable
 from pathlib import Path
 
-from kiosk.speaking.player import FRAME_BYTES, OPEN_LIMIT_S, RATE, NoSpeaker, Sound, wave_seconds
+from kiosk.languages.words import notice
+from kiosk.speaking.player import (
+    FRAME_BYTES,
+    OPEN_LIMIT_S,
+    RATE,
+    NoSpeaker,
+    Sound,
+    takes_nothing,
+    wave_seconds,
+)
 
 TRIAL_S = 0.1
 
@@ -20,7 +29,7 @@ class AplayPlayer:
         """Find the command and play a short silence; raises NoSpeaker."""
         command = shutil.which("aplay")
         if command is None:
-            raise NoSpeaker("no way to play sound: install alsa-utils, which brings 'aplay'")
+            raise NoSpeaker(notice("speaker-no-way"))
         self._command = command
         self._lock = threading.Lock()
         self._process: subprocess.Popen[bytes] | None = None
@@ -34,11 +43,11 @@ class AplayPlayer:
                 check=False,
             )
         except subprocess.TimeoutExpired as failure:
-            raise NoSpeaker(f"the sound device took no sound in {limit_s:g} s") from failure
+            raise NoSpeaker(takes_nothing(limit_s)) from failure
         except OSError as failure:
-            raise NoSpeaker(f"'aplay' could not be started: {failure.strerror}") from failure
+            raise _no_player(failure) from failure
         if ended.returncode:
-            raise NoSpeaker(f"no sound device ({last_line(ended.stderr)})")
+            raise NoSpeaker(notice("speaker-none", reason=last_line(ended.stderr)))
 
     def load(self, path: Path) -> Sound:
         """Look at a wave file; `aplay` reads it by itself."""
@@ -55,7 +64,7 @@ class AplayPlayer:
                 stderr=subprocess.PIPE,
             )
         except OSError as failure:
-            raise NoSpeaker(f"'aplay' could not be started: {failure.strerror}") from failure
+            raise _no_player(failure) from failure
         with self._lock:
             self._process = process
 
@@ -64,7 +73,7 @@ class AplayPlayer:
             if process.returncode == 0:
                 on_done("")
             elif process.returncode > 0:
-                on_done(f"the sound device failed ({last_line(complaint)})")
+                on_done(notice("speaker-failed", reason=last_line(complaint)))
 
         threading.Thread(target=wait, name="aplay", daemon=True).start()
 
@@ -78,6 +87,10 @@ class AplayPlayer:
     def close(self) -> None:
         """Fall silent."""
         self.stop()
+
+
+def _no_player(failure: OSError) -> NoSpeaker:
+    return NoSpeaker(notice("speaker-no-player", reason=str(failure.strerror)))
 
 
 def last_line(output: bytes) -> str:

@@ -13,6 +13,7 @@ from functools import partial
 from pathlib import Path
 from typing import Protocol
 
+from kiosk.languages.words import notice
 from kiosk.speaking.player import NoSpeaker, Player, open_player
 from kiosk.speaking.voices import SpeechFailed
 
@@ -23,10 +24,15 @@ _log = logging.getLogger(__name__)
 
 
 class Prompts(Protocol):
-    """What the voice needs of the prompt cache."""
+    """What the voice needs of its prompts."""
 
-    def wave(self, text: str, language: str) -> Path:
-        """Return the wave file of a text; raises SpeechFailed."""
+    def wave(self, text: str, language: str, person: str) -> Path:
+        """Return the wave file of a text as it is said to a person; it may be another text's when
+        it is asked for again. Raises SpeechFailed."""
+        ...
+
+    def ready(self, text: str, language: str, person: str) -> None:
+        """Render what `wave` will need, and leave its last file alone. Raises SpeechFailed."""
         ...
 
 
@@ -35,6 +41,7 @@ class _Utterance:
     text: str
     language: str
     on_end: Callable[[], None]
+    person: str = field(default="")
     due: float | None = field(default=None)
     """Monotonic seconds by which it must have ended; None before it sounds."""
     ended: bool = field(default=False)
@@ -74,6 +81,7 @@ class KioskVoice:
         self._on_close = on_close
         self._overdue_s = overdue_s
         self._speaker_lost = False
+        self._person = ""
         self._state = threading.Condition()
         self._current: _Utterance | None = None
         self._wanted: _Utterance | None = None
@@ -89,9 +97,13 @@ class KioskVoice:
 
     def say(self, text: str, language: str, on_end: Callable[[], None]) -> None:
         """Cut off what is being said and start saying `text` as soon as it is rendered."""
-        utterance = _Utterance(text, language, on_end)
+        utterance = _Utterance(text, language, on_end, self._person)
         if not self._replace(utterance):
             on_end()
+
+    def suit(self, person: str) -> None:
+        """Speak as this person wants it, from the next text on; '' for nobody in particular."""
+        self._person = person
 
     def play(self, sound: Path, on_end: Callable[[], None]) -> None:
         """Cut off what is being said and play a wave file."""
@@ -168,7 +180,9 @@ class KioskVoice:
         try:
             if self._speaker_lost:
                 self._reopen_player()
-            file = utterance.sound or self._prompts.wave(utterance.text, utterance.language)
+            file = utterance.sound or self._prompts.wave(
+                utterance.text, utterance.language, utterance.person
+            )
             sound = self._player.load(file)
             with self._state:
                 if self._current is utterance:
@@ -188,7 +202,7 @@ class KioskVoice:
 
     def _render_ahead(self, text: str, language: str) -> None:
         try:
-            self._prompts.wave(text, language)
+            self._prompts.ready(text, language, self._person)
         except SpeechFailed as failure:
             if not self._closed:
                 self.notice = self.notice or str(failure)
@@ -206,7 +220,7 @@ class KioskVoice:
                 if sounding is None:
                     continue
                 self._speaker_lost = True
-                item = _Ending(sounding, "the loudspeaker stopped taking sound")
+                item = _Ending(sounding, notice("speaker-stopped"))
             if item is None:
                 return
             utterance = item.utterance

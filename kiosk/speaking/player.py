@@ -10,6 +10,8 @@ from functools import partial
 from pathlib import Path
 from typing import Any, Protocol
 
+from kiosk.languages.notice import Notice, Told
+from kiosk.languages.words import notice
 from kiosk.speaking.quiet_alsa import quiet_alsa
 from kiosk.speaking.voices import SpeechFailed
 
@@ -29,7 +31,7 @@ Tap = Callable[[bytes], None]
 in the audio thread, so it must only keep them."""
 
 
-class NoSpeaker(Exception):
+class NoSpeaker(Told):
     """Nothing can be heard here; the message is the plain reason."""
 
 
@@ -102,17 +104,18 @@ class MiniaudioPlayer:
                 app_name="kiosk",
             )
         except miniaudio.MiniaudioError as failure:
-            raise NoSpeaker(f"no sound device ({failure.args[0]})") from failure
+            raise NoSpeaker(notice("speaker-none", reason=str(failure.args[0]))) from failure
         if self._device.backend == "Null":
             self._device.close()
-            raise NoSpeaker("no sound library: install libasound2 or libpulse0")
+            raise NoSpeaker(notice("sound-no-library"))
         frames = self._frames()
         next(frames)
         try:
             self._device.start(frames)
         except miniaudio.MiniaudioError as failure:
             self._device.close()
-            raise NoSpeaker(f"the sound device did not start ({failure.args[0]})") from failure
+            why = notice("speaker-not-started", reason=str(failure.args[0]))
+            raise NoSpeaker(why) from failure
 
     def load(self, path: Path) -> Sound:
         """Read a wave file of any rate and width into samples for the device."""
@@ -121,7 +124,7 @@ class MiniaudioPlayer:
                 str(path), self._miniaudio.SampleFormat.SIGNED16, 1, RATE
             )
         except (self._miniaudio.MiniaudioError, OSError) as failure:
-            raise SpeechFailed(f"the prompt at {path} cannot be read: {failure}") from failure
+            raise unreadable(path, failure) from failure
         pcm = decoded.samples.tobytes()
         return Sound(path, pcm, len(pcm) / FRAME_BYTES / RATE)
 
@@ -209,7 +212,7 @@ def _open_in_time(make: Callable[[], MiniaudioPlayer], limit_s: float) -> Miniau
     if failures:
         raise failures[0]
     if given_up:
-        raise NoSpeaker(f"the sound device took no sound in {limit_s:g} s")
+        raise NoSpeaker(takes_nothing(limit_s))
     return opened[0]
 
 
@@ -219,4 +222,14 @@ def wave_seconds(path: Path) -> float:
         with wave.open(str(path), "rb") as file:
             return file.getnframes() / file.getframerate()
     except (OSError, EOFError, wave.Error, RuntimeError, ZeroDivisionError) as failure:
-        raise SpeechFailed(f"the prompt at {path} cannot be read: {failure}") from failure
+        raise unreadable(path, failure) from failure
+
+
+def unreadable(path: Path, failure: Exception) -> SpeechFailed:
+    """Return what to raise for a wave file that cannot be read."""
+    return SpeechFailed(notice("prompt-unreadable", file=str(path), reason=str(failure)))
+
+
+def takes_nothing(limit_s: float) -> Notice:
+    """Return that the device took no sound within a time limit."""
+    return notice("speaker-takes-nothing", seconds=f"{limit_s:g}")

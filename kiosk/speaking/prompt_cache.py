@@ -13,7 +13,9 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import Protocol
 
-from kiosk.speaking.voices import SpeechFailed, checked_rate, checked_text
+from kiosk.languages.words import notice
+from kiosk.speaking.respelling import respelt
+from kiosk.speaking.voices import USUAL, SpeechFailed, checked_rate, checked_text
 
 MOST_BYTES = 400_000_000
 """About two and a half hours of prompts. Prompts with readings in them make new files for years."""
@@ -28,7 +30,16 @@ class Rendering(Protocol):
 
     version: str
 
-    def render(self, text: str, language: str, voice: str | None, rate: int, into: Path) -> float:
+    def render(
+        self,
+        text: str,
+        language: str,
+        voice: str | None,
+        rate: int,
+        into: Path,
+        pitch: int = USUAL,
+        volume: int = USUAL,
+    ) -> float:
         """Speak into the wave file `into`, return its seconds; raises SpeechFailed."""
         ...
 
@@ -47,40 +58,48 @@ class PromptCache:
             folder.mkdir(parents=True, exist_ok=True)
             self._tidy(most_bytes)
         except OSError as failure:
+            why = str(failure.strerror)
             raise SpeechFailed(
-                f"the folder for prompts {folder} cannot be used ({failure.strerror}); "
-                "make it writable"
+                notice("prompts-not-kept", folder=str(folder), reason=why)
             ) from failure
 
     def wave(
-        self, text: str, language: str, voice: str | None = None, rate: int | None = None
+        self,
+        text: str,
+        language: str,
+        voice: str | None = None,
+        rate: int | None = None,
+        pitch: int = USUAL,
+        volume: int = USUAL,
     ) -> Path:
         """Return the wave file of `text`, rendering it if it is not there or is broken.
 
         `voice` None takes the language's own, else an identifier such as 'gmw/en-us+f3'; `rate` is
-        in words per minute. Raises SpeechFailed with a sentence.
+        in words per minute, `pitch` and `volume` in percent. What is rendered is the text as it is
+        spelt for the voice. Raises SpeechFailed with a sentence.
         """
-        plain = checked_text(text)
+        plain = respelt(checked_text(text), language)
         pace = checked_rate(language, rate)
-        path = self._folder / f"{self._address(plain, language, voice, pace)}.wav"
+        path = self._folder / f"{self._address(plain, language, voice, pace, pitch, volume)}.wav"
         if is_whole(path):
             return path
         part = self._folder / f"{path.stem}.{os.getpid()}-{uuid.uuid4().hex}.part"
         try:
-            self._render.render(plain, language, voice, pace, part)
+            self._render.render(plain, language, voice, pace, part, pitch, volume)
             with part.open("rb") as file:
                 os.fsync(file.fileno())
             os.replace(part, path)  # noqa: PTH105 (the same word everywhere for an atomic change)
         except OSError as failure:
+            why = str(failure.strerror)
             raise SpeechFailed(
-                f"the prompt cannot be kept in {self._folder}: {failure.strerror}; free some space"
+                notice("prompt-not-kept", folder=str(self._folder), reason=why)
             ) from failure
         finally:
             part.unlink(missing_ok=True)
         return path
 
-    def _address(self, text: str, language: str, voice: str | None, rate: int) -> str:
-        asked = json.dumps([text, language, voice, rate, self._render.version])
+    def _address(self, text: str, language: str, voice: str | None, *how: int) -> str:
+        asked = json.dumps([text, language, voice, *how, self._render.version])
         return hashlib.sha256(asked.encode()).hexdigest()
 
     def _tidy(self, most_bytes: int) -> None:

@@ -18,10 +18,12 @@ from collections.abc import Iterable
 from pathlib import Path
 from typing import Any
 
-from kiosk.speaking.voices import SpeechFailed, choice_for, is_voice, native_voice
+from kiosk.speaking.voices import USUAL, SpeechFailed, choice_for, is_voice, native_voice
 
-ESPEAK_RATE = 1
-"""espeakRATE of espeak-ng's speak_lib.h."""
+ESPEAK_RATE, ESPEAK_VOLUME, ESPEAK_PITCH, ESPEAK_WORDGAP = 1, 2, 3, 7
+"""espeakRATE, espeakVOLUME, espeakPITCH and espeakWORDGAP of espeak-ng's speak_lib.h."""
+MIDDLE_PITCH = 50
+"""A voice's own pitch, of 0 to 99."""
 ESPEAK_CURRENT = 1
 """espeak_GetParameter's flag for the value in force, not the default."""
 IDLE_POLL_S = 0.001
@@ -59,14 +61,29 @@ class Pyttsx3Driver:
         self._until_idle()
         self._engine.runAndWait()
 
-    def render(self, text: str, language: str, voice: str | None, rate: int, into: Path) -> float:
+    def render(
+        self,
+        text: str,
+        language: str,
+        voice: str | None,
+        rate: int,
+        into: Path,
+        pitch: int = USUAL,
+        volume: int = USUAL,
+    ) -> float:
         """Speak `text` into the wave file `into`; return its length in seconds.
 
-        `rate` is in words per minute. Raises SpeechFailed.
+        `rate` is in words per minute, `pitch` and `volume` are in percent. The computer's own
+        voices keep their pitch, and are not louder than their usual. Raises SpeechFailed.
         """
         self._errors.clear()
         self._set_voice(voice or self._default_voice(language))
-        self._set_rate(rate)
+        if self._espeak:
+            gap = 0 if voice else choice_for(language).gap
+            self._set_espeak(self._espeak, rate, round(MIDDLE_PITCH * pitch / USUAL), volume, gap)
+        else:
+            self._engine.setProperty("rate", rate)
+            self._engine.setProperty("volume", min(1.0, volume / USUAL))
         self._engine.save_to_file(text, str(into))
         self._engine.runAndWait()
         # espeak-ng speaks in a thread of its own, which ends the engine's loop before it is done.
@@ -93,16 +110,26 @@ class Pyttsx3Driver:
                 f"the voice '{voice}' is unknown here; take one that this computer has"
             )
 
-    def _set_rate(self, rate: int) -> None:
+    def _set_espeak(
+        self, espeak: ctypes.CDLL, rate: int, pitch: int, volume: int, gap: int
+    ) -> None:
         self._engine.setProperty("rate", rate)
-        if not self._espeak:
-            return
-        # The rate waits in espeak-ng's queue, and the driver empties that queue when the next text
-        # starts: without this wait the earlier rate speaks.
+        self._engine.setProperty("pitch", pitch)
+        self._engine.setProperty("volume", volume / USUAL)
+        # The driver has no word for this one.
+        espeak.espeak_SetParameter(ESPEAK_WORDGAP, gap, 0)
+        # They wait in espeak-ng's queue, and the driver empties that queue when the next text
+        # starts: without this wait the earlier ones speak.
         self._until_idle()
-        in_force = self._espeak.espeak_GetParameter(ESPEAK_RATE, ESPEAK_CURRENT)
-        if in_force != rate:
-            raise SpeechFailed(f"the rate stayed at {in_force} where {rate} was asked for")
+        for name, parameter, wanted in (
+            ("rate", ESPEAK_RATE, rate),
+            ("pitch", ESPEAK_PITCH, pitch),
+            ("volume", ESPEAK_VOLUME, volume),
+            ("gap between words", ESPEAK_WORDGAP, gap),
+        ):
+            in_force = espeak.espeak_GetParameter(parameter, ESPEAK_CURRENT)
+            if in_force != wanted:
+                raise SpeechFailed(f"the {name} stayed at {in_force} where {wanted} was asked for")
 
     def _until_idle(self) -> None:
         """Wait until espeak-ng's queue is done; the client ends a worker that takes too long."""

@@ -1,8 +1,8 @@
 """The worker that speaks into wave files, in a process of its own: JSON lines in, JSON lines out.
 
-A request is `{"id", "text", "language", "voice", "rate", "into"}`, its answer `{"id", "seconds"}`
-or `{"id", "error"}`. The first line out is `{"ready": true}` or `{"ready": false, "error"}`. The
-worker ends when its input ends, so it never outlives the kiosk.
+A request is `{"id", "text", "language", "voice", "rate", "pitch", "volume", "into"}`, its answer
+`{"id", "seconds"}` or `{"id", "error"}`. The first line out is `{"ready": true}` or
+`{"ready": false, "error"}`. The worker ends when its input ends, so it never outlives the kiosk.
 """
 
 from __future__ import annotations
@@ -36,6 +36,8 @@ def answer(driver: Pyttsx3Driver, request: dict[str, Any]) -> dict[str, Any]:
             request["voice"],
             request["rate"],
             Path(request["into"]),
+            request["pitch"],
+            request["volume"],
         )
     except SpeechFailed as failure:
         return {"id": request["id"], "error": str(failure)}

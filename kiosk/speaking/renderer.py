@@ -14,15 +14,21 @@ from pathlib import Path
 from typing import IO, Any
 
 import kiosk
-from kiosk.speaking.voices import SpeechFailed, checked_rate, checked_text
+from kiosk.languages.words import notice
+from kiosk.speaking.brighten import brightened
+from kiosk.speaking.voices import USUAL, SpeechFailed, checked_rate, checked_text
+from kiosk.speaking.waves import as_wave, read
 
 START_LIMIT_S = 20.0
 """For the worker's first line; measured well under a second on a desktop. Generous for a first
 start from a slow memory card (an estimate)."""
 RENDER_LIMIT_S = 8.0
 """For one text; a prompt takes tens of milliseconds on a desktop, so this is a hang."""
-ANSWER_FORMAT = 1
+ANSWER_FORMAT = 4
 """Raised when the same request would make another wave."""
+
+
+_SPEAKS_ESPEAK = platform.system() == "Linux"
 
 
 class WorkerLost(Exception):
@@ -44,28 +50,46 @@ class Renderer:
         self._requests = 0
         self._closed = False
 
-    def render(self, text: str, language: str, voice: str | None, rate: int, into: Path) -> float:
+    def render(
+        self,
+        text: str,
+        language: str,
+        voice: str | None,
+        rate: int,
+        into: Path,
+        pitch: int = USUAL,
+        volume: int = USUAL,
+    ) -> float:
         """Speak `text` into the wave file `into`; return its length in seconds.
 
-        `voice` None takes the language's own; `rate` is in words per minute. A worker that died is
-        replaced and asked once more; one that hangs is ended. Raises SpeechFailed.
+        `voice` None takes the language's own, made brighter where it is espeak-ng's; `rate` is in
+        words per minute, `pitch` and `volume` are in percent. A worker that died is replaced and
+        asked once more; one that hangs is ended. Raises SpeechFailed.
         """
         request = {
             "text": checked_text(text),
             "language": language,
             "voice": voice,
             "rate": checked_rate(language, rate),
+            "pitch": pitch,
+            "volume": volume,
             "into": str(into.absolute()),
         }
         with self._lock:
-            try:
-                return self._ask(request)
-            except WorkerLost:
-                pass
-            try:
-                return self._ask(request)
-            except WorkerLost as lost:
-                raise SpeechFailed(f"the speech worker ended twice at this text: {lost}") from lost
+            seconds = self._ask_twice(request)
+        if voice is None and _SPEAKS_ESPEAK:
+            into.write_bytes(as_wave(brightened(read(into))))
+        return seconds
+
+    def _ask_twice(self, request: dict[str, Any]) -> float:
+        try:
+            return self._ask(request)
+        except WorkerLost:
+            pass
+        try:
+            return self._ask(request)
+        except WorkerLost as lost:
+            raise SpeechFailed(notice("speech-ended-twice", reason=str(lost))) from lost
 
     def worker_pid(self) -> int | None:
         """Return the process id of the worker, None while there is none."""
@@ -90,14 +114,13 @@ class Renderer:
             answer = worker.ask({"id": self._requests, **request}, self._render_limit_s)
         except TimeoutError as failure:
             self._end_worker()
-            raise SpeechFailed(
-                f"the speech worker did not answer in {self._render_limit_s:g} s; it was ended"
-            ) from failure
+            limit = f"{self._render_limit_s:g}"
+            raise SpeechFailed(notice("speech-no-answer", seconds=limit)) from failure
         except WorkerLost:
             self._end_worker()
             raise
         if "error" in answer:
-            raise SpeechFailed(answer["error"])
+            raise SpeechFailed(notice("speech-failed", reason=str(answer["error"])))
         return float(answer["seconds"])
 
     def _start(self) -> _Worker:
@@ -108,13 +131,13 @@ class Renderer:
             # A TimeoutError is an OSError as well.
             self._end_worker()
             why = str(failure) or f"no answer in {self._start_limit_s:g} s"
-            raise SpeechFailed(f"the speech worker could not be started: {why}") from failure
+            raise SpeechFailed(notice("speech-not-started", reason=why)) from failure
         except WorkerLost as failure:
             self._end_worker()
-            raise SpeechFailed(f"the speech worker could not be started: {failure}") from failure
+            raise SpeechFailed(notice("speech-not-started", reason=str(failure))) from failure
         if not first.get("ready"):
             self._end_worker()
-            raise SpeechFailed(f"{first.get('error')}; install the package again")
+            raise SpeechFailed(notice("speech-install-again", reason=str(first.get("error"))))
         return worker
 
     def _end_worker(self) -> None:
@@ -199,7 +222,7 @@ class _Worker:
 
 def renderer_version() -> str:
     """Return what the sound of a text depends on: the packages, the platform, the worker."""
-    packages = ["pyttsx3", "espeakng-loader"] if platform.system() == "Linux" else ["pyttsx3"]
+    packages = ["pyttsx3", "espeakng-loader"] if _SPEAKS_ESPEAK else ["pyttsx3"]
     try:
         parts = [f"{package} {metadata.version(package)}" for package in packages]
     except metadata.PackageNotFoundError:

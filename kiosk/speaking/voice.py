@@ -10,10 +10,13 @@ from typing import Protocol, runtime_checkable
 from kiosk.speaking.kiosk_voice import KioskVoice
 from kiosk.speaking.player import NoSpeaker, Player, Tap, open_player
 from kiosk.speaking.prompt_cache import PromptCache
+from kiosk.speaking.recordings import Recordings
 from kiosk.speaking.renderer import Renderer
+from kiosk.speaking.shop_prompts import ShopPrompts
+from kiosk.speaking.tone import Tones, usual
 from kiosk.speaking.voices import SpeechFailed
 
-__all__ = ["KioskVoice", "Plays", "SilentVoice", "Voice", "open_voice"]
+__all__ = ["KioskVoice", "Plays", "SilentVoice", "Suits", "Voice", "open_voice", "suit"]
 
 
 class Voice(Protocol):
@@ -55,6 +58,15 @@ class Plays(Protocol):
         ...
 
 
+@runtime_checkable
+class Suits(Protocol):
+    """A voice that speaks to each person as they want it."""
+
+    def suit(self, person: str) -> None:
+        """Speak to this person from the next text on; '' for nobody in particular."""
+        ...
+
+
 class SilentVoice:
     """The voice of a kiosk that cannot be heard: every text ends at once."""
 
@@ -75,11 +87,23 @@ class SilentVoice:
         """There is nothing to give back."""
 
 
-def open_voice(cache_folder: Path, tap: Tap | None = None) -> Voice:
+def suit(voice: Voice, person: str) -> None:
+    """Have a voice speak as a person wants it, if it can."""
+    if isinstance(voice, Suits):
+        voice.suit(person)
+
+
+def open_voice(
+    cache_folder: Path,
+    tap: Tap | None = None,
+    tones: Tones | None = None,
+    recordings: Recordings | None = None,
+) -> Voice:
     """Return the kiosk's voice, or a silent one whose notice says what is missing.
 
     `cache_folder` keeps the rendered prompts and is made if needed; a `tap` is told what the
-    loudspeaker is given.
+    loudspeaker is given. `tones` are how each person wants it, and `recordings` take the place of
+    what the synthesiser would say.
     """
     reopen: Callable[[], Player] = open_player if tap is None else partial(open_player, tap=tap)
     try:
@@ -88,7 +112,7 @@ def open_voice(cache_folder: Path, tap: Tap | None = None) -> Voice:
         return SilentVoice(str(failure))
     renderer = Renderer()
     try:
-        prompts = PromptCache(cache_folder, renderer)
+        prompts = ShopPrompts(PromptCache(cache_folder, renderer), tones or usual, recordings)
     except SpeechFailed as failure:
         player.close()
         return SilentVoice(str(failure))

@@ -6,15 +6,21 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
 
+from kiosk.languages.notice import Told
+from kiosk.languages.words import notice
+
 SLOWEST_RATE = 80
 FASTEST_RATE = 450
 """Words per minute; outside this espeak-ng clips the rate without a word."""
+
+USUAL = 100
+"""Percent of a voice's own pitch and volume."""
 
 LONGEST_TEXT = 2_000
 """Characters. About two and a half minutes of speech: a longer prompt is a mistake."""
 
 
-class SpeechFailed(Exception):
+class SpeechFailed(Told):
     """A text could not be spoken; the message is a sentence that says what to mend."""
 
 
@@ -28,6 +34,8 @@ class VoiceChoice:
     """Words per minute as espeak-ng counts them."""
     regions: tuple[str, ...]
     """Language tags to look for, in this order, among the voices of macOS or Windows."""
+    gap: int = 0
+    """Silence between words, in espeak-ng's units of about 10 ms; longer where it speaks slowly."""
 
 
 # About 150 words a minute is a usual pace for plain instructions to adults; the figure is recalled
@@ -35,14 +43,17 @@ class VoiceChoice:
 # same for every language, so one figure gives about one tempo of syllables everywhere. Korean,
 # Vietnamese and Mandarin are given a tenth less: a Korean word carries its grammar in its last
 # syllable, and the other two are tonal. That tenth is a guess which no listener has checked.
+#
+# The gap parts English words that run into one another: 'put them in the tray' was 'but now in the
+# trade'. Measured for English alone (INTELLIGIBLE.md).
 VOICES: Mapping[str, VoiceChoice] = MappingProxyType(
     {
-        "en": VoiceChoice("gmw/en-us", 150, ("en-us", "en")),
+        "en": VoiceChoice("gmw/en-us", 150, ("en-us", "en"), gap=3),
         "es": VoiceChoice("roa/es-419", 150, ("es-419", "es-us", "es-mx", "es")),
         "ko": VoiceChoice("ko", 135, ("ko-kr", "ko")),
         "vi": VoiceChoice("aav/vi", 135, ("vi-vn", "vi")),
-        "cmn": VoiceChoice("sit/cmn", 135, ("cmn-cn", "zh-cn", "cmn", "zh")),
-        "pt-br": VoiceChoice("roa/pt-br", 150, ("pt-br", "pt")),
+        "zh": VoiceChoice("sit/cmn", 135, ("cmn-cn", "zh-cn", "cmn", "zh")),
+        "pt": VoiceChoice("roa/pt-br", 150, ("pt-br", "pt")),
     }
 )
 
@@ -53,9 +64,7 @@ def choice_for(language: str) -> VoiceChoice:
         return VOICES[language]
     except KeyError:
         known = ", ".join(VOICES)
-        raise SpeechFailed(
-            f"there is no voice for the language '{language}'; there are voices for {known}"
-        ) from None
+        raise SpeechFailed(notice("speech-no-voice", language=language, known=known)) from None
 
 
 def checked_text(text: str) -> str:
@@ -65,13 +74,11 @@ def checked_text(text: str) -> str:
     """
     plain = " ".join("".join(mark if mark.isprintable() else " " for mark in text).split())
     if not any(mark.isalnum() for mark in plain):
-        raise SpeechFailed(
-            f"the text {text!r} is empty: there is no letter and no digit to speak in it"
-        )
+        raise SpeechFailed(notice("speech-no-letter", text=repr(text)))
     if len(plain) > LONGEST_TEXT:
+        length, most = str(len(plain)), str(LONGEST_TEXT)
         raise SpeechFailed(
-            f"the text {plain[:40]!r}... has {len(plain)} characters; split it, "
-            f"{LONGEST_TEXT} is the most that is spoken at once"
+            notice("speech-too-long", text=repr(plain[:40]), length=length, most=most)
         )
     return plain
 
@@ -85,6 +92,11 @@ def checked_rate(language: str, rate: int | None) -> int:
             f"the rate {rate} is outside {SLOWEST_RATE} to {FASTEST_RATE} words per minute"
         )
     return rate
+
+
+def paced(rate: int, percent: int) -> int:
+    """Return a rate made slower or faster, in words per minute, within what can be spoken."""
+    return min(FASTEST_RATE, max(SLOWEST_RATE, round(rate * percent / USUAL)))
 
 
 def is_voice(asked: str, speaking: str) -> bool:

@@ -23,7 +23,7 @@ from kiosk.procedure.site import load_site
 from kiosk.report.as_html import as_html
 from kiosk.report.as_pdf import as_pdf
 from kiosk.report.desk import Desk
-from kiosk.report.fonts import font_file
+from kiosk.report.fonts import font_files
 from kiosk.report.paper import Paper
 from kiosk.report.papers import day_paper, month_paper, session_paper
 from kiosk.report.rows import Rows
@@ -79,7 +79,7 @@ def _write(paper: Paper, name: str, clock: Clock) -> None:
     page = as_html(paper)
     clock.tell(f"{name}: page of {len(page) / 1e6:.1f} MB, {page.count('<tr'):,} rows")
     made = datetime.now().astimezone()
-    printed = as_pdf(paper, made, font_file() or Path())
+    printed = as_pdf(paper, made, font_files(paper.language))
     pages = len(re.findall(rb"/Type /Page\b", printed))
     clock.tell(f"{name}: print of {len(printed) / 1e6:.1f} MB, {pages} pages")
 

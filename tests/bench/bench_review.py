@@ -130,10 +130,19 @@ def board(shop: Shop) -> None:
     timed("the open sessions of the journal", shop.journal.open_sessions)
     shop.faults()
     timed("the board, its plans fitted", shop.cards)
+    timed("what is due on each machine, after a session", lambda: due_anew(shop))
+    timed("what is due on each machine, a while later", shop.due)
     with closing(Journal(shop.folder)) as again:
         other = shop_of(shop.folder, shop.site, again)
         other._plans = shop._plans
         print(f"the board when the kiosk has just begun: {clocked(other.cards)[1]}")
+
+
+def due_anew(shop: Shop) -> None:
+    """Ask the journal what is due, as when a row was added to it."""
+    if shop._today is not None:
+        shop._today = 0, shop._today[1]
+    shop.due()
 
 
 @dataclass(frozen=True, slots=True)

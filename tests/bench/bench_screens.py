@@ -1,4 +1,5 @@
-"""Figures of the screens in a real pseudo-terminal: start to first screen, key to screen.
+"""Figures of the screens in a real pseudo-terminal: start to first screen, key to screen, and what
+the meter of the ear costs.
 
     python -m tests.bench.bench_screens
 
@@ -11,6 +12,7 @@ has come out of the terminal.
 from __future__ import annotations
 
 import fcntl
+import itertools
 import os
 import pty
 import select
@@ -21,10 +23,12 @@ import sys
 import tempfile
 import termios
 import time
+from collections.abc import Iterable
 from pathlib import Path
 
 ROUNDS = 12
 STARTS = 5
+IDLE_S = 20.0
 STEADY_S = 0.5
 """Longer than a bouncing press, so that each key counts."""
 
@@ -67,14 +71,49 @@ class Terminal:
         os.write(self._file, keys.encode())
         return (self.until(shows) - pressed) * 1000
 
+    def quiet(self, seconds: float) -> int:
+        """Press nothing for some time; return how many bytes came out."""
+        written, end = 0, time.perf_counter() + seconds
+        while time.perf_counter() < end:
+            if select.select([self._file], [], [], 0.05)[0]:
+                written += len(os.read(self._file, 65536))
+        return written
+
+    def processor_s(self) -> float:
+        """Return the processor's seconds that the kiosk has taken so far."""
+        stat = Path(f"/proc/{self.pid}/stat").read_text(encoding="ascii")
+        user, system = stat.rpartition(")")[2].split()[11:13]
+        return (int(user) + int(system)) / os.sysconf("SC_CLK_TCK")
+
     def close(self) -> None:
         os.kill(self.pid, signal.SIGKILL)
         os.waitpid(self.pid, 0)
         os.close(self._file)
 
 
+class Swaying:
+    """An ear that is always open, and whose level changes at every look."""
+
+    notice = ""
+
+    def __init__(self) -> None:
+        self._levels = itertools.cycle(range(-60, -11, 6))
+
+    @property
+    def level(self) -> float:
+        return float(next(self._levels))
+
+    def allow(self, phrases: Iterable[str]) -> None: ...
+
+    def deafen(self) -> None: ...
+
+    def undeafen(self, *, at_once: bool = False) -> None: ...
+
+    def speak(self, language: str, worker: str = "") -> None: ...
+
+
 def serve(shop: str, folder: Path) -> None:
-    """Run the kiosk on one of the two shops."""
+    """Run the kiosk on one of the shops; "metered" is the small one, with an ear with a meter."""
     from kiosk.clock import SystemClock
     from kiosk.journal.store import Journal
     from kiosk.procedure.load import load_library
@@ -83,14 +122,17 @@ def serve(shop: str, folder: Path) -> None:
     from kiosk.shipped import shipped
     from kiosk.shop import Shop
 
-    if shop == "small":
+    if shop in ("small", "metered"):
         from tests.screens.scene import SITE, SMALL
 
         site, library = SITE, load_library(SMALL)
     else:
         site = load_site(shipped("demo") / "site.toml")
         library = load_library(shipped("procedures"))
-    KioskApp(Shop(site, library, Journal(folder), SystemClock(), folder)).run()
+    app = KioskApp(Shop(site, library, Journal(folder), SystemClock(), folder))
+    if shop == "metered":
+        app.hearing = Swaying()
+    app.run()
 
 
 def starts() -> list[float]:
@@ -121,16 +163,33 @@ def keys() -> dict[str, list[float]]:
         try:
             terminal.until("Window machine")
             terminal.key("1", "Who does it?")
-            terminal.key("1", "Wash your hands")
+            terminal.key("1", "my hands are clean")
             for _ in range(ROUNDS):
                 first.append(terminal.key("l", "Español"))
-                second.append(terminal.key("\x1b", "Wash your hands"))
+                second.append(terminal.key("\x1b", "my hands are clean"))
                 third.append(terminal.key("p", "HELD"))
-                fourth.append(terminal.key("1", "Find the seal"))
-                fifth.append(terminal.key("\r", "Wash your hands"))
+                fourth.append(terminal.key("1", "keep going"))
+                fifth.append(terminal.key("\r", "my hands are clean"))
         finally:
             terminal.close()
     return took
+
+
+def idling(shop: str) -> tuple[float, float]:
+    """Return the share of one core, and the bytes a second, of a walk in which nothing happens."""
+    with tempfile.TemporaryDirectory() as folder:
+        terminal = Terminal(Path(folder), shop)
+        try:
+            terminal.until("Window machine")
+            terminal.key("1", "Who does it?")
+            terminal.key("1", "my hands are clean")
+            terminal.quiet(1.0)
+            before, began = terminal.processor_s(), time.perf_counter()
+            written = terminal.quiet(IDLE_S)
+            took = time.perf_counter() - began
+            return (terminal.processor_s() - before) / took, written / took
+        finally:
+            terminal.close()
 
 
 def line(name: str, took: list[float]) -> str:
@@ -142,6 +201,12 @@ def main() -> None:
     print(line("process start to board", starts()))
     for name, took in keys().items():
         print(line(f"key to screen, {name}", took))
+    for name, shop in (
+        ("without a meter", "small"),
+        ("with a level that always changes", "metered"),
+    ):
+        share, bytes_s = idling(shop)
+        print(f"a walk at rest, {name}: {share:.2%} of one core, {bytes_s:.0f} bytes a second")
 
 
 if __name__ == "__main__":

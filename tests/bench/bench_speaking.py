@@ -19,8 +19,12 @@ import numpy as np
 
 from kiosk.speaking.player import NoSpeaker, Player, open_player
 from kiosk.speaking.prompt_cache import PromptCache
+from kiosk.speaking.recordings import Recording as Kept
+from kiosk.speaking.recordings import Recordings
 from kiosk.speaking.renderer import Renderer
+from kiosk.speaking.shop_prompts import ShopPrompts
 from kiosk.speaking.voices import VOICES
+from kiosk.speaking.waves import read
 from tests.speech.test_speaking_device import (
     LOUD,
     Recording,
@@ -72,6 +76,22 @@ def bench_rendering(folder: Path) -> None:
         kept = [timed(partial(prompts.wave, one, language)) for one in asked]
         rate = VOICES[language].rate
         print(f"{language} at {rate} words/min (n=100): new {spread(warm)}; kept {spread(kept)}")
+    renderer.close()
+
+
+def bench_recordings(folder: Path) -> None:
+    """Print the times of a prompt with a recorded sentence in it, beside those of a kept one."""
+    renderer = Renderer()
+    recordings = Recordings(folder)
+    prompts = ShopPrompts(PromptCache(folder / "mixed", renderer), recordings=recordings)
+    own, other = "Pull the plug and keep it in your sight.", "Switch to off."
+    plain = [timed(lambda: prompts.wave(f"{other} {own}", "en")) for _ in range(100)]
+    said = read(prompts.wave(own, "en"))
+    recordings.keep(Kept(text=own, language="en", by="p1", at_utc=0.0), said)
+    mixed = [timed(lambda: prompts.wave(f"{other} {own}", "en")) for _ in range(100)]
+    alone = [timed(lambda: prompts.wave(own, "en")) for _ in range(100)]
+    print(f"without a recording (n=100): {spread(plain)}")
+    print(f"one of two sentences recorded (n=100): {spread(mixed)}; recorded alone {spread(alone)}")
     renderer.close()
 
 
@@ -136,6 +156,7 @@ def main() -> None:
     print(f"{os.cpu_count()} cores, load {load}, {threading.active_count()} thread")
     with tempfile.TemporaryDirectory() as folder:
         bench_rendering(Path(folder))
+        bench_recordings(Path(folder))
         lacking = missing_for_a_sound_server()
         if lacking:
             print(f"no times to sound: {lacking}")

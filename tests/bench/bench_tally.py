@@ -23,10 +23,10 @@ from pathlib import Path
 from typing import Any
 
 from kiosk.engine import commands as c
-from kiosk.listening.ear import RATE, Ear
+from kiosk.listening.ear import RATE, Ear, Heard
 from kiosk.listening.listener import hear_frames
 from kiosk.listening.models import Missing, open_ear
-from kiosk.listening.settled import HARMLESS
+from kiosk.listening.settled import HARMLESS, settled
 from kiosk.listening.sources import Samples
 from kiosk.listening.thresholds import THRESHOLDS, doubt
 from kiosk.listening.wording import normal, said_once
@@ -88,15 +88,28 @@ def taken(wrote: Wrote, language: str) -> tuple[str, str] | None:
     """Return the phrase that a text is taken for on some list, and what it means."""
     known = meanings(language)
     if wrote.again:
-        is_call = known.get(wrote.again) == "call"
-        return (wrote.again, "call") if is_call else None
+        return (wrote.again, known[wrote.again]) if wrote.again in _bearing(language) else None
     by_text = _by_text(language)
     phrase = by_text.get(wrote.text) or by_text.get(said_once(wrote.text))
     if phrase is None or doubt(THRESHOLDS["whisper"], wrote.confidence, None):
         return None
-    if wrote.noise_removed and len(phrase.split()) == 1 and known[phrase] != "call":
+    is_word = len(phrase.split()) == 1
+    if wrote.noise_removed and is_word and known[phrase] not in ("call", "next"):
         return None
     return phrase, known[phrase]
+
+
+@cache
+def _bearing(language: str) -> frozenset[str]:
+    """Return the phrases that a second look may bring on some list."""
+    listed = [*(allowed for _, allowed in moments(language)), own_phrases(language)]
+    found = set()
+    for allowed in listed:
+        for phrase in allowed:
+            again = Heard(phrase, phrase, 1.0, "", "", 0.0, 0.0, at_second_look=True)
+            if settled(again, allowed).phrase is not None:
+                found.add(phrase)
+    return frozenset(found)
 
 
 @cache

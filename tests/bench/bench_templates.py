@@ -28,7 +28,7 @@ LESSON = ((150, 50), (165, 45), (140, 55))
 """Words a minute and pitch of the three samples."""
 LATER = ((158, 42), (172, 56), (132, 48), (150, 60))
 """Of what is said to the ear after that."""
-OTHERS = (*FOREIGN, "continue", "stop here", "close the machine", "other language", "not yet")
+OTHERS = (*FOREIGN, "continue", "stop here", "close the machine", "change language", "not yet")
 
 
 @dataclass(slots=True)

@@ -13,7 +13,7 @@ from dataclasses import dataclass, field
 from functools import cache
 from itertools import islice
 from pathlib import Path
-from typing import Any
+from typing import Any, Final
 
 import numpy as np
 
@@ -33,6 +33,8 @@ from tests.speech.voices import voices
 
 CONFIRMING = (c.Confirm, c.GivePhrase, c.Yes, c.Read)
 """Acts that say that something is so."""
+NUMBERS_EVERY: Final = 12
+"""Of so many numbers one is said where all other phrases are."""
 Figures = dict[str, Any]
 
 
@@ -68,19 +70,22 @@ def understanding(ear: Ear, said: Iterator[Said]) -> dict[str, dict[str, int]]:
 
 
 def said_by_voices(every: int) -> Iterator[Said]:
-    """Yield every `every`th phrase that is no number in each voice there is, clean and at 10 dB.
+    """Yield every `every`th phrase in each voice there is, clean and at 10 dB; of numbers fewer.
 
     The words of the walk's own questions are said at a step.
     """
     own = own_phrases("en")
     listed = {**dict.fromkeys(own, lists("en")["step"] | own), **phrases("en")}
-    words = [one for one, allowed in listed.items() if not isinstance(allowed[one], c.Read)]
+    numbers = [one for one, allowed in listed.items() if isinstance(allowed[one], c.Read)]
+    words = [one for one in listed if one not in numbers]
+    said = [(one, "") for one in words[::every]]
+    said += [(one, ", numbers") for one in numbers[:: NUMBERS_EVERY * every]]
     for voice in voices():
-        for number, phrase in enumerate(words[::every]):
-            sound = voice.say(phrase)
-            yield Said(phrase, sound, f"{voice.kind} voices", listed[phrase])
+        for number, (phrase, what) in enumerate(said):
+            sound, where = voice.say(phrase), f"{voice.kind} voices{what}"
+            yield Said(phrase, sound, where, listed[phrase])
             noisy = in_kitchen(sound, 10, number)
-            yield Said(phrase, noisy, f"{voice.kind} voices, kitchen 10 dB", listed[phrase])
+            yield Said(phrase, noisy, f"{where}, kitchen 10 dB", listed[phrase])
 
 
 def false_accepts(ear: Ear, language: str, hours: float) -> list[Figures]:

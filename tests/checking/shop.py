@@ -9,6 +9,9 @@ from pathlib import Path
 from kiosk.checking.check import check
 from kiosk.checking.instruments import Instruments, Sounds
 
+SPOKEN = ("en", "es", "ko")
+"""The languages that the sentences of this folder are in."""
+
 COMMON = """
 conditions:
   hands clean: {lapses: true, name: {en: hands clean, es: manos limpias, ko: 깨끗한 손}}
@@ -218,7 +221,9 @@ class Told:
         explain: str = "",
     ) -> None:
         lines: list[str] = []
-        self.status = check(files, folder, lines.append, explain, instruments=instruments)
+        self.status = check(
+            files, folder, lines.append, explain, instruments=instruments, spoken=SPOKEN
+        )
         self.text = "\n".join(lines)
         self.found = re.findall(r": (error|warning) ([a-z-]+): ", self.text)
         self.errors = {rule for severity, rule in self.found if severity == "error"}

@@ -184,6 +184,16 @@ FAULTY: list[tuple[str, Change, str]] = [
         "parts.pin: no procedure of this machine counts, inspects or names 'pin'",
     ),
     (
+        "unknown-picture",
+        {"evening": ("- id: empty\n", "- id: empty\n        shows: test-strips\n")},
+        "empty.shows: there is no picture of 'test-strips'. To mend: write 'test-strip'.",
+    ),
+    (
+        "unknown-picture",
+        {"tiny": ("ko: 뚜껑}, count: 1", "ko: 뚜껑}, count: 1, picture: hopper-lids")},
+        "parts.lid.picture: there is no picture 'hopper-lids'. To mend: write 'hopper-lid'.",
+    ),
+    (
         "option-unused",
         {"tiny": ("[plug, lock]", "[plug, lock]\n  sink: [three, two]")},
         "options.sink: the option 'sink' changes no step",
@@ -216,8 +226,8 @@ FAULTY: list[tuple[str, Change, str]] = [
     ),
     (
         "phrase-too-alike",
-        {"evening": ("phrase: {en: power is cut, es", "phrase: {en: step completed, es")},
-        "isolate-plug.hold.phrase.en: 'step completed' sounds like 'step complete'",
+        {"evening": ("phrase: {en: power is cut, es", "phrase: {en: next steps, es")},
+        "isolate-plug.hold.phrase.en: 'next steps' sounds like 'next step'",
     ),
     (
         "too-long-to-say",
@@ -234,7 +244,7 @@ WITH: dict[str, Change] = {
                     "requires: [power on, guards on]\n        establishes: [wet]"),
     },
     "ambiguous-phrase": {
-        "evening": ("phrase: {en: power is cut, es", "phrase: {en: Step complete!, es")
+        "evening": ("phrase: {en: power is cut, es", "phrase: {en: Next step!, es")
     },
 }  # fmt: skip
 """Changes of more than one file."""
@@ -267,7 +277,7 @@ def test_a_rule_finds_what_it_is_for(rule: str, change: Change, words: str, tmp_
 
 def test_every_rule_is_tried() -> None:
     elsewhere = {"unknown-option", "setting-without-unit", "unknown-word", "proof",
-                 "reading-never-passes"}  # fmt: skip
+                 "reading-never-passes", "missing-message"}  # fmt: skip
     assert {one[0] for one in FAULTY} | elsewhere == set(RULES)
 
 

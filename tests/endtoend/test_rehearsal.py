@@ -72,9 +72,9 @@ def test_the_log_of_a_rehearsal_can_be_listed_shown_and_is_caught_when_altered(h
     assert "NOT whole. Row " in capsys.readouterr().out
 
 
-def test_without_a_site_file_run_says_what_to_do(capsys):
+def test_without_a_site_file_and_a_terminal_run_says_what_to_do(capsys):
     assert main(["run"]) == 1
-    assert "kiosk demo" in capsys.readouterr().err
+    assert "kiosk setup" in capsys.readouterr().err
 
 
 def test_without_a_journal_verify_says_so(capsys):

@@ -10,9 +10,10 @@ import sqlite3
 import wave
 import zipfile
 from collections.abc import Callable
-from contextlib import closing
+from contextlib import closing, suppress
 from dataclasses import dataclass, replace
-from datetime import date
+from datetime import UTC, date, datetime
+from decimal import Decimal
 from functools import cache
 from pathlib import Path
 from tempfile import TemporaryDirectory
@@ -28,6 +29,8 @@ from kiosk.journal.keys import KEY_FILE, NoKey, as_pem, from_pem, signing_key
 from kiosk.journal.store import FILE, Journal, JournalFailed
 from kiosk.journal.verify import check, export
 from kiosk.journal.witness import judge
+from kiosk.languages.signed import FILE as SIGNED
+from kiosk.languages.signed import SignedFailed, drafts, sign, signatures
 from kiosk.languages.words import words
 from kiosk.listening.ear import RATE, Utterance
 from kiosk.listening.model_files import lacking
@@ -47,10 +50,12 @@ from kiosk.procedure.model import Common, LimitsProfile, MachineKind
 from kiosk.procedure.site import Site, load_site
 from kiosk.review.result_file import read_csv
 from kiosk.review.schedule import opening_hours
+from kiosk.setup.draft import DRAFT_FILE, Draft
 from kiosk.shipped import shipped
 from kiosk.speaking.player import wave_seconds
 from kiosk.speaking.prompt_cache import is_whole
 from kiosk.speaking.pyttsx3_driver import checked_length
+from kiosk.speaking.recordings import Recording, Recordings
 from kiosk.speaking.voices import SpeechFailed
 from tests.tampering import evident
 
@@ -193,6 +198,28 @@ def _site(path: Path) -> None:
     _fit_all(library(), found, "open-twin-gravity")
 
 
+def _set_up(path: Path) -> None:
+    """Change a site file, or go on with a draft, as the setup does."""
+    draft = Draft.of(path.parent)
+    draft.put("name", "Other")
+    draft.put("options.sink", "two")
+    draft.put("sanitizer.target", Decimal(100))
+    draft.add("people", {"id": "p99", "name": "New", "language": "en"})
+    draft.document.remove("people", 0)
+    draft.keep()
+    with suppress(FaultyFile):
+        draft.site()
+    (path.parent / DRAFT_FILE).unlink()
+
+
+def _draft(folder: Path) -> list[bytes]:
+    draft = Draft.of(folder)
+    draft.put("name", "Begun")
+    draft.add("machines", {"id": "m1", "name": "First", "kind": "single-pump"})
+    draft.keep()
+    return [(folder / DRAFT_FILE).read_bytes()]
+
+
 def _models(path: Path) -> None:
     for model in known_models(site=path.parent):
         lacking(path.parent / model.name, model.engine)
@@ -247,6 +274,20 @@ def _own_words(path: Path) -> None:
     if any(found.values()):
         said = np.sin(np.arange(RATE // 2, dtype=np.float32) / 9)
         TemplateEar(found, "en").hear(Utterance(said, 0.0, 0.5, 0.5), ["next"])
+
+
+def _recording(folder: Path) -> list[bytes]:
+    one = Recording(text="Pull the plug.", language="en", by="p2", at_utc=1_774_000_000.0)
+    silence = np.zeros(100, dtype=np.float32)
+    return [Recordings(folder).keep(one, silence).with_suffix(".json").read_bytes()]
+
+
+def _recordings(path: Path) -> None:
+    kept = Recordings(path.parent)
+    path.replace(kept.file("Pull the plug.", "en").with_suffix(".json"))
+    for one in kept.listed("en"):
+        assert datetime.fromtimestamp(one.at_utc, UTC)
+        assert one.text == "Pull the plug."
 
 
 def _zip(_: Path) -> list[bytes]:
@@ -348,6 +389,13 @@ def _beside(folder: Path) -> list[bytes]:
         return [beside.file.read_bytes()]
 
 
+def _signed(folder: Path) -> list[bytes]:
+    at = datetime(2026, 11, 25, 9, 30, tzinfo=UTC)
+    sign("es", drafts("es", library())[:3], "Ana", at, folder)
+    sign("ko", drafts("ko", library())[:1], "Mina", at, folder)
+    return [(folder / SIGNED).read_bytes()]
+
+
 def _people(path: Path) -> None:
     with closing(Beside(path.parent)) as beside:
         beside.name("ana")
@@ -391,9 +439,13 @@ TARGETS = (
            _shipped_files("laboratory/authorities.yaml"), load_authorities, FAULTY),
     Target("site", "site.toml",
            lambda _: [(shipped("demo") / "site.toml").read_bytes()], _site, FAULTY),
+    Target("site to set up", "site.toml",
+           lambda _: [(shipped("demo") / "site.toml").read_bytes()], _set_up, FAULTY),
+    Target("begun setup", DRAFT_FILE, _draft, _set_up, ()),
     Target("list of models", "models.toml",
            lambda _: [(shipped("models") / "models.toml").read_bytes()], _models, (BadList,)),
     Target("wave file", "said.wav", _waves, _wave, (SourceTrouble,)),
+    Target("recording", "index.json", _recording, _recordings, ()),
     Target("own words", "words.npz", _own, _own_words, (BrokenWords,), names_file=False),
     Target("model archive", "model.zip", _zip, _unpack, (BadArchive,), names_file=False),
     Target("laboratory results", "results.csv", _csv, _results, FAULTY),
@@ -405,6 +457,7 @@ TARGETS = (
     Target("backup", "backup.db", lambda folder: [_evident(folder)[0]], _restore,
            (BackupFailed, JournalFailed), names_file=False),
     Target("names and remarks", "people.db", _beside, _people, (BesideFailed,)),
+    Target("signed texts", SIGNED, _signed, lambda path: signatures(path.parent), (SignedFailed,)),
     Target("public key", "key.pem", _public, from_pem, (NoKey,)),
     Target("signing key", KEY_FILE, _private, lambda path: signing_key(path.parent), (NoKey,)),
 )  # fmt: skip

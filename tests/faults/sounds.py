@@ -20,6 +20,7 @@ from kiosk.speaking.kiosk_voice import KioskVoice
 from kiosk.speaking.player import open_player
 from kiosk.speaking.prompt_cache import PromptCache
 from kiosk.speaking.renderer import Renderer
+from kiosk.speaking.shop_prompts import ShopPrompts
 from tests.faults.judging import Withstood, Worker
 from tests.sound_server import Recording, null_loudspeaker
 
@@ -35,7 +36,7 @@ def speaker_unplugged(folder: Path, tries: int, chance: random.Random) -> Withst
             with null_loudspeaker() as place, mock.patch.dict(os.environ, place):
                 # A kiosk waits three seconds beyond a sentence's length.
                 cache = PromptCache(folder / "prompts", renderer)
-                voice = KioskVoice(cache, open_player(), overdue_s=0.2)
+                voice = KioskVoice(ShopPrompts(cache), open_player(), overdue_s=0.2)
                 recording = Recording(place)
                 worker = Worker(home, voice=voice)
                 try:

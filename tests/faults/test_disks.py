@@ -12,12 +12,14 @@ from kiosk.languages.words import words
 from tests.faults import disks, power
 from tests.faults.judging import Withstood, Worker
 
-NOT_WRITTEN = words("en").say("not-written")
+NOT_WRITTEN = words("en").say("not-recorded")
 
 
-def only_refused(found: Withstood) -> bool:
-    """Tell whether everything that was seen is that nothing was recorded, and why."""
-    return bool(found.seen) and all(one.startswith(f"{NOT_WRITTEN} (") for one in found.seen)
+def only_refused(found: Withstood, mend: str) -> bool:
+    """Tell whether everything that was seen is that nothing was recorded, why, and what to do."""
+    return bool(found.seen) and all(
+        one.startswith(f"{NOT_WRITTEN} ") and mend in one for one in found.seen
+    )
 
 
 @pytest.mark.parametrize("cut", [power.cut_in_the_log, power.cut_while_tidying])
@@ -45,14 +47,17 @@ def test_killed_at_any_moment(tmp_path, chance):
     assert disks.killed(tmp_path, 5, chance).nothing_lost
 
 
-@pytest.mark.parametrize("fault", [disks.full, disks.turned_read_only])
-def test_a_disk_that_takes_nothing_more(tmp_path, fault, chance):
+@pytest.mark.parametrize(
+    ("fault", "mend"),
+    [(disks.full, "Free some of it"), (disks.turned_read_only, "Call your supervisor")],
+)
+def test_a_disk_that_takes_nothing_more(tmp_path, fault, mend, chance):
     try:
         found = fault(tmp_path, 3, chance)
     except disks.NoSuchDisk as error:
         pytest.skip(str(error))
     assert found.nothing_lost
-    assert only_refused(found)
+    assert only_refused(found, mend)
 
 
 def test_a_folder_that_cannot_be_written_is_said_with_its_mend(tmp_path):
@@ -68,27 +73,25 @@ def test_a_folder_that_cannot_be_written_is_said_with_its_mend(tmp_path):
 def test_a_database_that_another_tool_keeps_locked(tmp_path, chance):
     found = disks.locked(tmp_path, 5, chance)
     assert found.nothing_lost
-    assert only_refused(found)
+    assert only_refused(found, "Close it, then try again")
 
 
 def test_a_journal_that_is_moved_away_takes_no_confirmation_with_it(tmp_path, chance):
     found = disks.moved_away(tmp_path, 6, chance)
     assert found.nothing_lost
-    assert only_refused(found)
-    assert all("put it back" in one for one in found.seen)
+    assert only_refused(found, "Put it back where it was")
 
 
 def test_a_log_that_is_deleted_takes_no_confirmation_with_it(tmp_path, chance):
     found = disks.log_deleted(tmp_path, 3, chance)
     assert found.nothing_lost
-    assert only_refused(found)
+    assert only_refused(found, "Put it back where it was")
 
 
 def test_two_kiosks_in_one_session_never_decide_on_what_the_other_has_changed(tmp_path, chance):
     found = disks.two_kiosks(tmp_path, 5, chance)
     assert found.nothing_lost
-    assert only_refused(found)
-    assert all("two kiosks" in one for one in found.seen)
+    assert only_refused(found, "Close one of them")
 
 
 def test_a_second_kiosk_on_one_folder_does_not_open(tmp_path):

@@ -18,11 +18,13 @@ from kiosk.listening.ear import Heard
 from kiosk.procedure.load import Library, load_library
 from kiosk.procedure.site import Machine, Person, Sanitizer, Site
 from kiosk.screens.app import KioskApp
+from kiosk.screens.question import Sentence
 from kiosk.screens.review_looking import LookingScreen
 from kiosk.screens.target import Target
 from kiosk.screens.walk_screen import WalkScreen
 from kiosk.shop import Shop
 from kiosk.walk import Walk
+from tests.screens import blocks
 
 _CALM_TURNS = 8
 """Turns of the event loop without a message, after which nothing more will come."""
@@ -123,8 +125,21 @@ class Kiosk:
         return "\n".join("".join(segment.text for segment in strip) for strip in strips)
 
     def words(self) -> str:
-        """The screen as running text, without its lines and blanks."""
-        return " ".join(self.seen().translate(dict.fromkeys(map(ord, "▀┃»«━─"), " ")).split())
+        """The screen as running text, without its lines and blanks; large letters are read, too."""
+        small = self.seen().translate(dict.fromkeys(map(ord, "▀┃»«━─"), " ")).split()
+        return " ".join([*small, self.large()])
+
+    def large(self) -> str:
+        """What is written in large letters."""
+        found = self.app.screen.query(Sentence)
+        if not found:
+            return ""
+        place, aside = found.first().region, found.first().setting.aside
+        rows = self.seen().split("\n")[place.y : place.bottom]
+        screen = self.app.screen
+        vietnamese = isinstance(screen, WalkScreen) and screen.walk.words.language == "vi"
+        cut = [row[place.x + aside : place.right] for row in rows]
+        return blocks.read(cut, vietnamese=vietnamese)
 
     def targets(self) -> list[Target]:
         """The targets that can be pressed now."""

@@ -19,7 +19,7 @@ async def test_each_machine_shows_how_it_stands_and_what_is_due(tmp_path):
     async with kiosk(tmp_path) as it:
         for text in ("Window machine", "Back machine", "Small machine", "● in service"):
             assert text in it.words()
-        assert "Due: Short round" in it.words()
+        assert "Short round: from 22:00 · in 11 hours" in it.words()
 
 
 async def test_a_procedure_that_cannot_be_read_is_shown_and_the_others_can_be_walked(tmp_path):

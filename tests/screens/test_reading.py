@@ -44,8 +44,9 @@ def test_a_count_takes_neither_point_nor_minus():
 
 def test_the_decimal_mark_is_the_one_of_the_language():
     assert decimal_mark(words("en")) == "."
-    assert decimal_mark(words("es")) == ","
-    assert shown(typed(READING, "3.5"), words("es")) == "3,5"
+    assert decimal_mark(words("es")) == "."
+    assert decimal_mark(words("pt")) == ","
+    assert shown(typed(READING, "3.5"), words("pt")) == "3,5"
 
 
 async def to_temperature(it: Kiosk) -> None:

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import pytest
 
-from kiosk.languages.words import words
+from kiosk.languages.words import languages, words
 from tests.screens.scene import kiosk
 
 
 @pytest.mark.parametrize("name", ["record-disagrees", "record-unsigned", "record-second-place"])
-@pytest.mark.parametrize("language", ["en", "es", "ko"])
+@pytest.mark.parametrize("language", languages())
 async def test_the_board_says_it_whole_on_the_smallest_screen(tmp_path, name, language):
     async with kiosk(tmp_path, size=(60, 18)) as it:
         board = it.app.screen

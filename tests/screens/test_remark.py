@@ -144,12 +144,12 @@ async def test_a_press_ends_it_and_it_is_kept_with_its_hash(tmp_path):
         before = it.facts()
         await it.press("enter")
         assert ear.take is None
-        assert "Keep this remark of 4 seconds?" in it.words()
+        assert "Save this message of 4 seconds?" in it.words()
         assert it.facts() == before
         assert sounds(tmp_path) == []
         await it.press("k")
         assert isinstance(it.app.screen, WalkScreen)
-        assert "Your remark of 4 seconds is kept." in it.words()
+        assert "Your message of 4 seconds is saved." in it.words()
         (remark,) = remarks(it)
         assert it.facts() == [*before, "RemarkRecorded"]
         assert (remark.session, remark.step) == (it.walk.session.id, it.state.step)
@@ -221,7 +221,7 @@ async def test_two_seconds_of_silence_after_speech_end_it(tmp_path):
         await it.settle()
         assert ear.take is None
         seconds = round(it.app.screen.recorder.seconds)
-        assert f"Keep this remark of {seconds} seconds?" in it.words()
+        assert f"Save this message of {seconds} seconds?" in it.words()
         assert "no speech" not in it.words()
 
 
@@ -257,7 +257,7 @@ async def test_again_drops_what_was_said(tmp_path):
         assert it.app.voice.said[-1][0] == SAY("remark-speak-now")
         await to_record(it, ear, 2.0)
         await it.press("enter")
-        assert "Keep this remark of 2 seconds?" in it.words()
+        assert "Save this message of 2 seconds?" in it.words()
         await it.press("k")
         assert [one.seconds for one in remarks(it)] == [2.0]
         assert len(sounds(tmp_path)) == 1
@@ -334,7 +334,7 @@ async def test_afterwards_it_can_be_kept_by_voice_and_the_journal_has_what_was_h
         await it.hear(SAY("say-remark-keep"))
         assert isinstance(it.app.screen, WalkScreen)
         (event,) = it.app.shop.journal.shop_events()
-        assert event.by == c.Evidence(c.Channel.VOICE, "keep it", 0.9, "test-ear")
+        assert event.by == c.Evidence(c.Channel.VOICE, "save it", 0.9, "test-ear")
 
 
 async def test_behind_the_key_to_talk_it_records_without_the_key(tmp_path):
@@ -372,7 +372,7 @@ async def test_a_microphone_that_goes_away_leaves_what_was_said(tmp_path):
         ear.microphone = False
         await it.pass_time(0.2)
         assert "The microphone gives no more sound." in it.words()
-        assert "Keep this remark of 2 seconds?" in it.words()
+        assert "Save this message of 2 seconds?" in it.words()
         await it.press("k")
         assert [one.seconds for one in remarks(it)] == [2.0]
         assert not it.offers(LEAVE)
@@ -389,7 +389,7 @@ async def test_a_disk_that_is_full_is_said_and_the_remark_is_not_lost(tmp_path):
         append, journal.append_shop = journal.append_shop, full
         await it.press("k")
         assert on_remark(it)
-        assert "could not be kept. disk full" in it.words()
+        assert "could not be saved. disk full" in it.words()
         assert sounds(tmp_path) == []
         journal.append_shop = append
         await it.press("k")

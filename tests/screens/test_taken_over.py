@@ -30,6 +30,18 @@ async def test_what_a_pin_guards_is_closed(tmp_path):
         assert "SessionStarted" not in it.facts()
 
 
+async def test_nobody_is_signed_in_any_more(tmp_path):
+    async with kiosk(tmp_path) as it:
+        await it.press("i")
+        await it.touch("Rita")
+        await it.press("i")
+        interrupt(it.app)
+        await it.settle()
+        assert isinstance(it.app.screen, BoardScreen)
+        assert "Rita" not in it.words()
+        assert "in service" in it.words()
+
+
 async def test_a_walk_is_paused_and_what_lies_over_it_is_closed(tmp_path):
     async with kiosk(tmp_path) as it:
         await it.begin()

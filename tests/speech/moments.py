@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from functools import cache
 
@@ -12,15 +12,36 @@ from kiosk.engine.prompt import prompt
 from kiosk.engine.state import Mode, Stage, State
 from kiosk.languages.words import words
 from kiosk.listening.grammar import Grammar, grammar
+from kiosk.options import (
+    AskAgain,
+    CallWitness,
+    ChooseLanguage,
+    Help,
+    LeaveRemark,
+    NeverMind,
+    Reckon,
+    Take,
+)
 from kiosk.procedure.plan import Count, Hold, Measure, Plan, Repeat, Task, Wait
+from kiosk.screens.remark_screen import Press
 from tests.unit.test_shipped_procedures import plans
 
-OWN = (
-    "say-help", "say-hand-over", "say-language", "say-never-mind", "say-reckon", "say-ask-again",
-    "say-back-to-the-step", "say-other-reckonings", "say-witness", "say-remark",
-    "say-remark-keep", "say-remark-again",
-)  # fmt: skip
-"""Messages with the words for the walk's own questions, which the engine does not know."""
+OWN: Mapping[str, object] = {
+    "say-help": Help(),
+    "say-hand-over": c.HandOver("", "en"),
+    "say-language": ChooseLanguage(),
+    "say-never-mind": NeverMind(),
+    "say-reckon": Reckon(),
+    "say-ask-again": AskAgain(),
+    "say-back-to-the-step": NeverMind(),
+    "say-other-reckonings": Take("others"),
+    "say-witness": CallWitness(),
+    "say-remark": LeaveRemark(),
+    "say-remark-keep": Press.KEEP,
+    "say-remark-again": Press.AGAIN,
+}
+"""Messages with the words for the walk's own questions, which the engine does not know, and what
+they stand for."""
 NOW = c.Instant(0.0, 0.0, "this boot")
 
 
@@ -54,10 +75,10 @@ def phrases(language: str) -> dict[str, Grammar]:
     return found
 
 
-def own_phrases(language: str) -> dict[str, str]:
-    """Return each phrase of the walk's own questions, with the name of its message."""
+def own_phrases(language: str) -> dict[str, object]:
+    """Return each phrase of the walk's own questions, with what it stands for."""
     said = words(language)
-    return {phrase: name for name in OWN for phrase in said.ways(name)}
+    return {phrase: means for name, means in OWN.items() for phrase in said.ways(name)}
 
 
 def _states(plan: Plan) -> Iterator[State]:

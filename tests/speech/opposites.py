@@ -25,8 +25,9 @@ OPPOSITES: Final = {
 neighbour of another meaning.
 
 Each opposite was said by 14 voices, clean and in a kitchen at 10 dB: of 84 for each phrase none was
-taken for it (`python -m tests.bench.bench_opposites`). What was given up, with the opposites that
-passed:
+taken for it (`python -m tests.bench.bench_opposites`). In eight other noises at 10 dB, 112
+hearings, 'does respond' was written down as 'does not respond' once, from a robotic voice. What was
+given up, with the opposites that passed:
 
     everything is in place        isn't in place        10 of 28
     the power is disconnected     isn't disconnected     5 of 28

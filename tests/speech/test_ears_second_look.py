@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 import pytest
 
 from kiosk.engine import commands as c
 from kiosk.listening.ear import DOUBTFUL, Ear, Heard
 from kiosk.listening.grammar import Grammar
 from kiosk.listening.listener import hear_frames
+from kiosk.listening.numbers import spoken
 from kiosk.listening.sources import Samples
 from tests.speech.clips import VOICES, Sound, ear_or_skip, heard, human, of_file
 from tests.speech.kitchen import in_kitchen
@@ -77,6 +80,21 @@ def test_the_same_sounds_confirm_nothing(ear):
     found = found_of(ear, {phrase: c.GivePhrase() for phrase in ALLOWED})
     assert len(found) >= 3, found
     assert {(one.phrase, one.why) for _, one in found} == {(None, DOUBTFUL)}
+
+
+def test_a_number_whose_unit_was_written_down_wrong_is_understood(ear):
+    listed = spoken([Decimal(one) for one in (4, 10, 14, 24, 36)], "en", "L")
+    allowed: Grammar = {phrase: c.Read(value) for phrase, value in listed.items()}
+    found = [
+        (phrase, one)
+        for phrase in listed
+        for voice, rate in VOICES["en"]
+        for one in answers(ear, say(phrase, voice, rate), allowed)
+        if "liters" in phrase
+    ]
+    again = [(phrase, one.phrase) for phrase, one in found if one.at_second_look and one.phrase]
+    assert len(again) >= 8, found  # of 20: 12 and 13, and 6 more at first; none for another one
+    assert [allowed[phrase] for phrase, _ in again] == [allowed[one] for _, one in again]
 
 
 @pytest.mark.parametrize("noisy", [False, True])

@@ -18,6 +18,7 @@ import numpy as np
 import pytest
 from numpy.typing import NDArray
 
+from kiosk.speaking.brighten import brightened
 from kiosk.speaking.prompt_cache import PromptCache
 from kiosk.speaking.renderer import Renderer
 from kiosk.speaking.voices import VOICES, SpeechFailed
@@ -36,8 +37,8 @@ SENTENCES = {
     "es": "Apague la máquina. Desenchúfela y no pierda de vista el enchufe.",
     "ko": "전원을 끄세요. 플러그를 뽑고 눈앞에 두세요.",
     "vi": "Tắt máy. Rút phích cắm ra.",
-    "cmn": "关掉机器。拔掉插头。",
-    "pt-br": "Desligue a máquina. Tire o plugue da tomada.",
+    "zh": "关掉机器。拔掉插头。",
+    "pt": "Desligue a máquina. Tire o plugue da tomada.",
 }
 
 
@@ -128,6 +129,50 @@ def test_the_rate_of_a_request_holds_for_that_request(renderer: Renderer, tmp_pa
         same = [length for length, of in zip(seconds, rates, strict=True) if of == rate]
         assert max(same) < 1.05 * min(same)
     assert seconds[0] > 1.7 * seconds[1] > 1.7 * 1.7 * seconds[3]
+
+
+def test_pitch_and_volume_of_a_request_hold_for_that_request(
+    renderer: Renderer, tmp_path: Path
+) -> None:
+    made: dict[tuple[int, int], NDArray[np.float64]] = {}
+    for pitch, volume in ((100, 100), (150, 100), (100, 50), (100, 140), (100, 100)):
+        into = tmp_path / "tone.wav"
+        renderer.render(SENTENCES["en"], "en", None, 150, into, pitch, volume)
+        made[pitch, volume] = samples(into)
+    loudness = {how: np.sqrt((sound**2).mean()) for how, sound in made.items()}
+    assert pitch_hz(made[150, 100]) > 1.15 * pitch_hz(made[100, 100])
+    assert loudness[100, 50] == pytest.approx(0.5 * loudness[100, 100], rel=0.05)
+    assert loudness[100, 140] == pytest.approx(1.4 * loudness[100, 100], rel=0.05)
+
+
+def high_share(sound: NDArray[np.float64]) -> float:
+    """The share of power above 2 kHz."""
+    power = np.abs(np.fft.rfft(sound)) ** 2
+    return float(power[np.fft.rfftfreq(len(sound), 1 / 22_050) > 2_000].sum() / power.sum())
+
+
+def test_the_languages_own_voice_is_brighter_and_parts_its_words(
+    renderer: Renderer, tmp_path: Path
+) -> None:
+    plain = samples(speak(renderer, SENTENCES["en"], tmp_path / "plain.wav", "gmw/en-us"))
+    own = samples(speak(renderer, SENTENCES["en"], tmp_path / "own.wav"))
+    assert high_share(own) > 3 * high_share(plain)
+    words = len(SENTENCES["en"].split())
+    assert 0.02 < (len(own) - len(plain)) / 22_050 / words < 0.1
+    again = samples(speak(renderer, SENTENCES["en"], tmp_path / "again.wav", "gmw/en-us"))
+    assert len(again) == pytest.approx(len(plain), rel=0.01)
+
+
+def test_brightening_keeps_the_power_and_raises_an_octave_by_six_decibels() -> None:
+    time = np.arange(22_050) / 22_050
+    low, high = (np.sin(2 * np.pi * hertz * time) for hertz in (2_000, 4_000))
+    both = (0.1 * (low + high)).astype(np.float32)
+    made = brightened(both)
+    assert np.sum(made**2) == pytest.approx(np.sum(both**2), rel=1e-4)
+    spectrum = np.abs(np.fft.rfft(made))
+    assert 20 * np.log10(spectrum[4_000] / spectrum[2_000]) == pytest.approx(6.0, abs=0.7)
+    assert brightened(both[:0]).size == 0
+    assert not brightened(np.zeros(9, dtype=np.float32)).any()
 
 
 def test_many_texts_in_a_row_are_each_whole(renderer: Renderer, tmp_path: Path) -> None:

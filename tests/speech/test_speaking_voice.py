@@ -11,9 +11,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from kiosk.speaking import voice as voice_module
+from kiosk.speaking.announced import AnnouncedVoice
 from kiosk.speaking.kiosk_voice import KioskVoice
 from kiosk.speaking.player import NoSpeaker, Player, Sound
-from kiosk.speaking.voice import SilentVoice, Voice, open_voice
+from kiosk.speaking.voice import SilentVoice, Suits, Voice, open_voice, suit
 from kiosk.speaking.voices import SpeechFailed
 
 LONG_S = 30.0
@@ -25,17 +26,22 @@ class FakePrompts:
 
     def __init__(self) -> None:
         self.asked: list[str] = []
+        self.persons: list[str] = []
         self.started = threading.Semaphore(0)
         self.gate = threading.Event()
         self.gate.set()
 
-    def wave(self, text: str, language: str) -> Path:
+    def wave(self, text: str, language: str, person: str = "") -> Path:
         self.asked.append(text)
+        self.persons.append(person)
         self.started.release()
         self.gate.wait(LONG_S)
         if "unspeakable" in text:
             raise SpeechFailed("it is unspeakable")
         return Path(text)
+
+    def ready(self, text: str, language: str, person: str = "") -> None:
+        self.wave(text, language, person)
 
 
 class FakePlayer:
@@ -157,6 +163,19 @@ def test_say_comes_back_and_a_newer_text_wins_while_the_older_is_rendering() -> 
     assert len(player.plays) == 1
     voice.close()
     assert ends.counts == [1, 1]
+
+
+def test_each_text_is_said_as_the_person_wants_it_to_whom_it_is_said() -> None:
+    prompts, player, ends = FakePrompts(), FakePlayer(), Ends()
+    voice = AnnouncedVoice(made(prompts, player), lambda text: None)
+    assert isinstance(voice, Suits)
+    for person, text in (("", "one"), ("p2", "two"), ("p3", "three")):
+        suit(voice, person)
+        voice.say(text, "en", ends.new())
+        assert player.played.acquire(timeout=LONG_S)
+    voice.close()
+    assert prompts.persons == ["", "p2", "p3"]
+    suit(SilentVoice("no speaker"), "p2")
 
 
 def test_hush_while_rendering_keeps_the_text_from_sounding() -> None:

@@ -111,7 +111,7 @@ def test_every_error_can_be_said(language):
     ("error", "language", "said"),
     [
         (NotASolution("bad-strength", strength=Decimal("-1.5")), "es",
-         "Una concentración de -1,5 partes por millón no puede ser; lea la tira otra vez."),
+         "Una concentración de -1.5 partes por millón no puede ser; lea la tira otra vez."),
         (NoVerdict("absurd", temperature=Quantity(Decimal(400), "°F")), "en",
          "400 degrees Fahrenheit cannot be the temperature of mix;"
          " check the probe and read again."),

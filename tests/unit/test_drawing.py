@@ -19,7 +19,7 @@ from kiosk.drawing.quick import quick_sheet
 from kiosk.drawing.sheet import DIGEST_LENGTH, sheet
 from kiosk.drawing.wrap import width, wrap
 from kiosk.drawing.write import CannotDraw, draw, draw_quick
-from kiosk.languages.words import words
+from kiosk.languages.words import languages, words
 from kiosk.procedure.fit import fit
 from kiosk.procedure.load import Library, load_library
 from kiosk.procedure.model import Caution, Signal, Strength
@@ -29,7 +29,7 @@ from tests.plans import EVERY_KIND, en, hold, plan, step
 
 ROOT = Path(__file__).parents[2]
 SVG = "{http://www.w3.org/2000/svg}"
-LANGUAGES = ("en", "es", "ko")
+LANGUAGES = languages()
 VOID = {"meta", "br", "hr", "img", "input", "link"}
 
 

@@ -28,6 +28,7 @@ STARTED = {
 
 NETWORK = {
     "cli/serve.py": {"asyncio"},
+    "crew/": {"asyncio"},  # to wait between what is played
     "fleet/": {"psycopg"},
     "cli/ship.py": {"psycopg"},
     "listening/download.py": {"http", "urllib"},  # a speech model, when somebody asks for one

@@ -7,7 +7,7 @@ from datetime import timedelta
 import pytest
 
 from kiosk.journal.shop_facts import ShopEvent, StockCounted
-from kiosk.languages.words import words
+from kiosk.languages.words import languages, words
 from kiosk.procedure.review_rules import Interval
 from kiosk.review.ledger_lines import PartLine
 from kiosk.review.lifetimes import Spread
@@ -156,7 +156,7 @@ def test_real_work_and_practice_have_shelves_of_their_own():
 # In words.
 
 
-@pytest.mark.parametrize("language", ["en", "es", "ko"])
+@pytest.mark.parametrize("language", languages())
 @pytest.mark.parametrize(
     "spread",
     [None, Spread(3, 20, 90), Spread(3, 20, None), Spread(3, None, None), Spread(None, None, None)],

@@ -143,7 +143,7 @@ def test_the_demo_has_a_trainee_a_supervisor_and_an_invented_pin():
         (REAL.replace('role = "supervisor"', ""), "people", "supervisor"),
         (REAL.replace("trainee_walks = 3", "trainee_walks = -1"), "trainee_walks", "0 or more"),
         (REAL + "\n[kept]\nnames_days = -5\n", "kept.names_days", "0 or more"),
-        (REAL.replace('role = "trainee"', 'role = "boss"'), "people.3.role", ""),
+        (REAL.replace('role = "trainee"', 'role = "boss"'), "people.4.role", "supervisor"),
     ],
 )
 def test_a_wrong_word_about_people_names_field_and_mend(tmp_path, text, field, mend):

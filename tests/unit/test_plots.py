@@ -221,10 +221,12 @@ def test_a_number_axis_holds_its_values_between_round_ticks(
 def test_numbers_are_written_as_the_language_does():
     labels = {
         lang: [one.label for one in number_axis("", (0, 2000), words(lang), from_zero=True).ticks]
-        for lang in ("en", "es")
+        for lang in ("en", "es", "pt")
     }
     assert labels["en"][-1] == "2,000"
-    assert labels["es"][-1] == "2.000"
+    # Spanish as it is written in most of the Americas.
+    assert labels["es"][-1] == "2,000"
+    assert labels["pt"][-1] == "2.000"
 
 
 def test_a_power_axis_has_a_tick_at_each_power_and_room_below():

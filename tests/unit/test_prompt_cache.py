@@ -21,13 +21,22 @@ class FakeRenderer:
         self.asked: list[tuple[str, str, str | None, int]] = []
         self.failure: Exception | None = None
 
-    def render(self, text: str, language: str, voice: str | None, rate: int, into: Path) -> float:
+    def render(
+        self,
+        text: str,
+        language: str,
+        voice: str | None,
+        rate: int,
+        into: Path,
+        pitch: int = 100,
+        volume: int = 100,
+    ) -> float:
         self.asked.append((text, language, voice, rate))
         with wave.open(str(into), "wb") as file:
             file.setnchannels(1)
             file.setsampwidth(2)
             file.setframerate(22_050)
-            file.writeframes(f"{text}{language}{voice}{rate}".encode("utf-16"))
+            file.writeframes(f"{text}{language}{voice}{rate}{pitch}{volume}".encode("utf-16"))
         if self.failure:
             raise self.failure
         return 1.0
@@ -58,7 +67,7 @@ def test_white_space_does_not_make_another_prompt(
     assert renderer.asked == [("Pull the plug.", "en", None, 150)]
 
 
-def test_text_language_voice_rate_and_version_each_make_another_prompt(
+def test_all_that_shapes_the_sound_makes_another_prompt(
     prompts: PromptCache, tmp_path: Path
 ) -> None:
     newer = PromptCache(tmp_path / "prompts", FakeRenderer("2"))
@@ -68,9 +77,11 @@ def test_text_language_voice_rate_and_version_each_make_another_prompt(
         prompts.wave("Rinse", "es"),
         prompts.wave("Rinse", "en", "en-us+f3"),
         prompts.wave("Rinse", "en", None, 151),
+        prompts.wave("Rinse", "en", pitch=110),
+        prompts.wave("Rinse", "en", volume=110),
         newer.wave("Rinse", "en"),
     }
-    assert len(paths) == 6
+    assert len(paths) == 8
 
 
 def test_the_languages_own_rate_is_the_same_prompt_as_that_rate_asked_for(

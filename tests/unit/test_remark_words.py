@@ -11,7 +11,7 @@ from kiosk.checking.phonemes import phonemes
 from kiosk.checking.phrases import COMMANDS, OWN, TOO_ALIKE, Pair, distance
 from kiosk.engine import commands as c
 from kiosk.journal.store import Journal
-from kiosk.languages.words import words
+from kiosk.languages.words import languages, words
 from kiosk.options import CallWitness, ChooseLanguage, LeaveRemark, Reckon
 from kiosk.session import Session
 from kiosk.speaking.voices import SpeechFailed
@@ -21,7 +21,7 @@ from tests.screens.remark_scene import Microphone
 from tests.screens.scene import ANA, SITE, FakeVoice, StillClock
 from tests.unit.reckoning_bench import shop_bench
 
-LANGUAGES = ["en", "es", "ko"]
+LANGUAGES = languages()
 
 
 def moments(language: str) -> list[list[str]]:

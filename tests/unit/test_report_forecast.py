@@ -113,7 +113,7 @@ def test_the_worst_result_of_a_machine_and_day_is_traced_as_over_all_sessions(fo
     shown = page.tables["trace-bad-right"]
     assert [line.cells[1] for line in shown] == [one.session or "no session" for one in suspects]
     for line, one in zip(shown, suspects, strict=True):
-        assert line.cells[3].splitlines()[0].endswith(one.signs[0].english)
+        assert line.cells[3].splitlines()[0].endswith(one.signs[0].told)
         ends = sql(folder, "select min(seq), max(seq) from journal where session = ?", one.session)
         assert line.seqs == ([] if not one.session else list(ends[0]))
 

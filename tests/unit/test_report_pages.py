@@ -15,7 +15,7 @@ from hypothesis import strategies as st
 from kiosk.plots.figure import Axis, Chart, Point, Points, Source, Tick
 from kiosk.report.as_html import as_html
 from kiosk.report.as_pdf import as_pdf
-from kiosk.report.fonts import font_file, part_for
+from kiosk.report.fonts import font_files, parts_for
 from kiosk.report.grid import Wrap
 from kiosk.report.paper import (
     Blanks,
@@ -69,7 +69,7 @@ def paper(rows: int = 3, text: str = NASTY) -> Paper:
 def print_of(one: Paper, folder) -> list[str]:
     """Return the text of each page of the print."""
     file = folder / "x.pdf"
-    file.write_bytes(as_pdf(one, NOW, font_file()))
+    file.write_bytes(as_pdf(one, NOW, font_files(one.language)))
     text = subprocess.run(
         ["pdftotext", "-layout", file, "-"], capture_output=True, check=True, text=True
     ).stdout
@@ -102,8 +102,8 @@ def test_a_table_without_rows_says_so():
 
 
 def test_the_font_comes_along_only_for_characters_that_need_it():
-    assert part_for("Rosa Beltrán, ¿qué?") is None
-    small, large = part_for("안"), part_for("안내기를 시작합니다")
+    assert parts_for("Rosa Beltrán, ¿qué?", "es") == ()
+    ((small,), (large,)) = (parts_for(one, "ko") for one in ("안", "안내기를 시작합니다"))
     assert small[:4] == b"OTTO"
     assert len(small) < len(large) < 100_000
     assert "@font-face" in as_html(paper())
@@ -136,6 +136,28 @@ def test_the_print_has_every_text_and_the_names_are_no_boxes(tmp_path):
     for line in fonts:
         assert "NotoSansKR" in line
         assert re.search(r"\byes yes yes\b", line), "embedded, a subset, with its characters"
+
+
+@needs_poppler
+@pytest.mark.parametrize(
+    ("language", "name"),
+    [("ko", "电源已经断开"), ("vi", "Nguyễn Thị Ánh"), ("zh", "安静 안미나 Ánh")],
+)
+def test_every_language_is_printed_in_the_report_of_every_other(tmp_path, caplog, language, name):
+    (text,) = print_of(replace(paper(text=name), language=language), tmp_path)
+    assert text.count(name) >= 5
+    assert not any(f"\\u{ord(sign):04x}" in text for sign in name)
+    assert "서명" in text
+    assert not caplog.records, "no box where a character should be"
+
+
+def test_the_font_of_the_language_comes_first():
+    """The Korean and the Chinese font draw a character such as 直 in their own ways."""
+    assert [one.stem for one in font_files("zh")] == ["NotoSansSC-Regular", "NotoSansKR-Regular"]
+    assert [one.stem for one in font_files("vi")] == ["NotoSansKR-Regular", "NotoSansSC-Regular"]
+    (first, second) = parts_for("安 안", "zh")
+    assert first[:4] == second[:4] == b"OTTO"
+    assert as_html(replace(paper(text="安"), language="zh")).count("@font-face") == 2
 
 
 @needs_poppler

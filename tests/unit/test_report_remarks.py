@@ -9,6 +9,7 @@ import pytest
 from kiosk.engine.commands import Channel, Evidence, Instant
 from kiosk.journal.shop_facts import PersonErased, RemarkRecorded, ShopEvent
 from kiosk.journal.store import Journal
+from kiosk.languages.words import languages
 from kiosk.report.of_session import whole
 from kiosk.report.paper import Table
 from tests.unit.report_shop import desk, make, sql
@@ -45,7 +46,7 @@ def beside(folder: Path, session: str, language: str) -> Table:
     return next(one for one in blocks if isinstance(one, Table) and one.id == f"beside-{session}")
 
 
-@pytest.mark.parametrize("language", ["en", "es", "ko"])
+@pytest.mark.parametrize("language", languages())
 def test_it_is_named_with_length_hash_and_row(shop, language):
     told = {row.seqs: " | ".join(cell.text for cell in row.cells) for row in
             beside(*shop, language).rows}  # fmt: skip

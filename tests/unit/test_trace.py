@@ -16,6 +16,7 @@ from hypothesis import strategies as st
 from kiosk.engine import commands as c
 from kiosk.engine.commands import Channel, Evidence, Instant
 from kiosk.journal.shop_facts import PartReplaced, ShopEvent
+from kiosk.languages.words import words
 from kiosk.procedure.authorities import load_authorities
 from kiosk.procedure.model import Standing
 from kiosk.procedure.plan import Inspect, JudgedBy, Measure, Wait
@@ -126,7 +127,7 @@ def test_a_contact_that_began_too_soon():
     found = the_sign(walk(fill=9))
     assert (found.clue, found.step) == (Clue.SHORT_CONTACT, "contact")
     assert found.share == pytest.approx(1 - 9 / 45)
-    assert "9 s after the strip was read" in found.english
+    assert "9 seconds after the strip was read" in found.told
     assert alone(walk(fill=45)) == ()
 
 
@@ -138,14 +139,15 @@ def test_a_wait_that_was_cut():
     )
     found = the_sign(replace(one, record=replace(one.record, steps=steps)))
     assert (found.clue, found.share) == (Clue.SHORT_CONTACT, 1.0)
-    assert found.english == "waited 120 s of 300 s"
+    assert found.told == "waited 120 seconds of 300 seconds"
 
 
 def test_a_weak_strip_and_a_good_one_right_after():
     found = the_sign(walk(strip=(50, 150), remix=9))
     assert found.clue is Clue.WEAK_SANITIZER
     assert found.share == pytest.approx(0.9)
-    assert "50 of 100 mg/L, and 9 s later 150" in found.english
+    assert "the strip read 50 parts per million, and 100 parts" in found.told
+    assert "9 seconds later 150 parts per million: too soon" in found.told
 
 
 def test_a_weak_strip_that_was_mixed_anew_counts_little():
@@ -159,7 +161,7 @@ def test_a_strip_that_was_too_strong_is_no_sign():
 def test_a_warm_mix_that_was_cold_at_once():
     found = the_sign(walk(mix=(9, 4), cool=20))
     assert (found.clue, found.share) == (Clue.WARM_MIX, pytest.approx(0.9))
-    assert "no hopper cools so fast (240 s)" in found.english
+    assert "no hopper cools so fast (240 seconds)" in found.told
 
 
 def test_a_warm_mix_that_was_given_time_counts_little():
@@ -169,7 +171,8 @@ def test_a_warm_mix_that_was_given_time_counts_little():
 def test_holds_that_were_answered_doubtfully():
     found = the_sign(walk(denied=2))
     assert (found.clue, found.share) == (Clue.DOUBTFUL_HOLD, pytest.approx(2 / 3))
-    assert "guards" in found.english
+    assert "guards" in found.told
+    assert words("es").told(found.told).startswith("paradas de seguridad")
     assert the_sign(walk(unheard=True)).clue is Clue.DOUBTFUL_HOLD
 
 
@@ -207,7 +210,7 @@ def test_a_worn_part_counts_from_when_it_was_first_found():
     (sign,) = by_session(of([*walks, last]), last).signs
     share = CLUES[Clue.WORN_PART].figures["at_once"]
     assert sign.share == pytest.approx(share + (1 - share) * 8 / 14, abs=0.01)
-    assert "8 days before" in sign.english
+    assert "8 days before" in sign.told
 
 
 def test_a_part_replaced_outside_a_session_is_not_worn_any_more():

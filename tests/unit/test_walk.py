@@ -218,7 +218,7 @@ def test_the_clock_ends_a_wait(scene):
 
 
 def test_the_language_can_be_changed_by_number_in_the_middle(scene):
-    scene.hear("other language")
+    scene.hear("change language")
     assert [one.detail for one in scene.walk.options()] == ["English", "한국어", ""]
     scene.hear("number two")
     assert scene.state.language == "ko"
@@ -272,3 +272,19 @@ def test_at_the_end_nothing_may_be_heard(tmp_path):
     assert scene.state.mode is Mode.COMPLETE
     assert scene.hearing.allowed == ()
     assert scene.walk.options() == ()
+
+
+class SuitingVoice(Voice):
+    def __init__(self) -> None:
+        super().__init__()
+        self.suits: list[str] = []
+
+    def suit(self, person: str) -> None:
+        self.suits.append(person)
+
+
+def test_the_voice_speaks_to_whoever_walks_now(scene):
+    voice = scene.walk.voice = SuitingVoice()
+    scene.touch(c.SayAgain())
+    scene.touch(c.HandOver("mina", "ko"))
+    assert (voice.suits[0], voice.suits[-1]) == ("ana", "mina")

@@ -65,7 +65,20 @@ def test_every_unit_is_written_out(language, unit):
 def test_english_tells_one_from_many():
     assert words("en").quantity(Quantity(Decimal(1), "L")) == "1 litre"
     assert words("en").quantity(Quantity(Decimal("8"), "L")) == "8 litres"
-    assert words("es").quantity(Quantity(Decimal("2.5"), "L")) == "2,5 litros"
+    assert words("es").quantity(Quantity(Decimal("2.5"), "L")) == "2.5 litros"
+
+
+@pytest.mark.parametrize(
+    ("language", "said"),
+    [
+        ("en", "1250.5 millilitres"), ("es", "1250.5 mililitros"), ("ko", "1250.5 밀리리터"),
+        ("pt", "1250,5 mililitros"), ("vi", "1250,5 mi li lít"), ("zh", "1250.5毫升"),
+    ],
+)  # fmt: skip
+def test_a_decimal_sign_is_the_regions_and_thousands_have_no_mark(language, said):
+    """The decimal sign by the CLDR for es-419, pt-BR, vi and zh; no dot or comma between groups of
+    three digits by section 5.4.4 of the SI Brochure (from memory)."""
+    assert words(language).quantity(Quantity(Decimal("1250.5"), "mL")) == said
 
 
 def test_a_missing_message_and_a_missing_value_are_errors():

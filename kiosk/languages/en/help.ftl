@@ -1,6 +1,6 @@
 # What can be done here, for whoever asks.
 help = help
-say-help = what can I say / help
+say-help = what can I say / help me / help
 help-say = You can say: { $list }.
 help-number = You can also say the number, or press it.
 help-hold = A safety hold wants its own words, said whole, or its button kept pressed.

@@ -1,9 +1,9 @@
 ### Spoken remarks on problems.
 
 ## Words to say.
-say-remark = leave a remark
-say-remark-keep = keep it
-say-remark-again = record again
+say-remark = leave a message
+say-remark-keep = save it
+say-remark-again = do it again
 
 ## While it is recorded.
 remark-speak-now = Speak now: what is wrong?
@@ -15,13 +15,13 @@ remark-level = level
 remark-ear-closed = I record, so nothing that you say now is a command.
 
 ## Afterwards.
-remark-keep = Keep this remark of { $time }?
-remark-full = { $most } is the most for one remark, so it ended here.
+remark-keep = Save this message of { $time }?
+remark-full = { $most } is the most for one message, so it ended here.
 remark-no-speech = I found no speech in it.
 remark-empty = Nothing was recorded.
 remark-microphone-gone = The microphone gives no more sound.
-remark-kept = Your remark of { $time } is kept.
-remark-not-kept = Your remark could not be kept. { $why }
+remark-kept = Your message of { $time } is saved.
+remark-not-kept = Your message could not be saved. { $why }
 
 ## In the review.
 remark-left = Spoken remark of { $who }, { $time }

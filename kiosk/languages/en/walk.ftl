@@ -46,21 +46,21 @@ unit-ph = pH { $n }
 unit-none = { $n }
 
 ## Words to say. Ways of saying the same are parted by a slash; the first one is shown.
-say-next = next / step complete
+say-next = next / next step
 say-yes = yes / yeah / yes it is
 say-no = no / nope
 say-repeat = repeat please / repeat
 say-back = step back / go back
-say-problem = something is wrong / problem
+say-problem = something is wrong / i have a problem / problem
 say-pause = take a break / wait a moment
 say-continue = keep going / continue
-say-hand-over = someone else takes over / change worker
+say-hand-over = someone else takes over / change person
 say-out-of-service = close the machine
 say-end = stop here / we are finished
 say-good = the part is good / good condition
 say-replaced = i replaced it / the part is replaced
 say-none-left = no spare part / we have no more
-say-language = other language
+say-language = change language
 say-never-mind = never mind
 say-number = number { $number }
 
@@ -99,7 +99,6 @@ out-of-service = The machine is out of service. Tell the next person:
 who-takes-over = Who takes over?
 which-language = Which language?
 press-instead = I am not sure what you said. Press it on the screen instead.
-not-written = The journal could not be written, so nothing was recorded and nothing has moved. Free the disk or call your supervisor, then try again.
 
 ## Why something was not done.
 refused-not-now = That cannot be done now.

@@ -1,3 +1,4 @@
+### reviewed: no
 # What can be done here, for whoever asks.
 help = ayuda
 say-help = qué puedo decir / ayuda

@@ -1,4 +1,5 @@
 ### Piezas de desgaste y repuestos.
+### reviewed: no
 
 parts-worn = Gastada desde { $day }, no había repuesto.
 parts-due = Vence el { $day }.

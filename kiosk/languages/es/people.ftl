@@ -1,4 +1,5 @@
 ### Quién puede hacer qué, y las claves. Borrador hecho a máquina.
+### reviewed: no
 
 say-witness = llegó la segunda persona
 

@@ -1,4 +1,5 @@
 ### Figuras: títulos, ejes y claves.
+### reviewed: no
 
 plot-number = { $n }
 plot-month = { $month ->

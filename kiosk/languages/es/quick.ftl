@@ -1,3 +1,4 @@
+### reviewed: no
 # The sheet of what can be said.
 quick-title = Qué decirle al quiosco
 quick-no-lockout = El quiosco guía y anota. No sustituye el bloqueo de energía; mandan el manual de la máquina y la etiqueta del producto.

@@ -1,4 +1,5 @@
 ### Comentarios hablados sobre un problema. Borrador hecho a máquina.
+### reviewed: no
 
 say-remark = dejar un mensaje de voz
 say-remark-keep = guárdalo

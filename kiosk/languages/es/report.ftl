@@ -1,4 +1,5 @@
 ### Informes en papel.
+### reviewed: no
 
 report-title-day = Informe de un día
 report-title-month = Informe de un mes

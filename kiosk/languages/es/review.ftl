@@ -1,3 +1,4 @@
+### reviewed: no
 ## The supervisor's review
 review = revisión
 review-back = volver

@@ -1,4 +1,5 @@
 ### El quiosco en una tableta: emparejar una pantalla, mirar, tomar el mando. Borrador hecho a máquina.
+### reviewed: no
 
 pairing-code = Para emparejar otra pantalla: código { $code }.
 pairing-closed = Demasiados códigos equivocados: no se puede emparejar ninguna pantalla hasta que se vuelva a iniciar el quiosco.

@@ -1,4 +1,5 @@
 ### Las palabras del quiosco en español. Borrador hecho a máquina; falta la revisión de un hablante.
+### reviewed: no
 
 language-name = Español
 
@@ -104,7 +105,6 @@ out-of-service = La máquina está fuera de servicio. Avisa a la siguiente perso
 who-takes-over = ¿Quién sigue?
 which-language = ¿Qué idioma?
 press-instead = No estoy seguro de lo que ha dicho. Púlselo en la pantalla.
-not-written = No se pudo escribir el registro: nada quedó anotado y nada avanzó. Libera espacio o llama a tu supervisor, y prueba otra vez.
 
 ## Por qué algo no se hizo.
 refused-not-now = Eso no se puede hacer ahora.

@@ -1,3 +1,4 @@
+### reviewed: no
 # What can be done here, for whoever asks.
 help = 도움말
 say-help = 도움말

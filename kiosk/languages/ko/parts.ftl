@@ -1,4 +1,5 @@
 ### 소모 부품과 예비 부품.
+### reviewed: no
 
 parts-worn = { $day }부터 닳아 있음, 재고가 없었음.
 parts-due = 기한: { $day }.

@@ -1,4 +1,5 @@
 ### 그림: 제목, 축, 범례.
+### reviewed: no
 
 plot-number = { $n }
 plot-month = { $month }월

@@ -1,3 +1,4 @@
+### reviewed: no
 # The sheet of what can be said.
 quick-title = 안내기에 하는 말
 quick-no-lockout = 이 안내기는 안내하고 기록할 뿐입니다. 전원 잠금을 대신하지 못하며, 기계 설명서와 제품 라벨이 먼저입니다.

@@ -1,4 +1,5 @@
 ### 문제에 남기는 음성 메모. 기계 번역 초안.
+### reviewed: no
 
 say-remark = 음성 메모 남기기
 say-remark-keep = 저장해 주세요

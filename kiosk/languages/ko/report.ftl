@@ -1,4 +1,5 @@
 ### 종이 보고서.
+### reviewed: no
 
 report-title-day = 하루 보고서
 report-title-month = 월 보고서

@@ -1,3 +1,4 @@
+### reviewed: no
 ## The supervisor's review
 review = 검토
 review-back = 돌아가기

@@ -1,7 +1,8 @@
 "use strict";
 // What a terminal would show, as far as the kiosk uses one: cells, and a canvas that draws them.
 
-const PLAIN = { fg: null, bg: null, bold: false, dim: false, italic: false, under: false, turned: false };
+// A letter that grows is drawn over so many cells across and down; the kiosk leaves them empty.
+const PLAIN = { fg: null, bg: null, bold: false, dim: false, italic: false, under: false, turned: false, grows: 1 };
 const BLANK = { text: " ", wide: 1, style: PLAIN };
 const PAGE = { fg: "#ffffff", bg: "#000000" };
 
@@ -75,6 +76,10 @@ class Cells {
       else if (code === 23) set({ italic: false });
       else if (code === 24) set({ under: false });
       else if (code === 27) set({ turned: false });
+      // Framed and encircled text (ECMA-48, 8.3.117): one cell more, two more, and both together.
+      else if (code === 51) set({ grows: 1 + ((style.grows - 1) | 1) });
+      else if (code === 52) set({ grows: 1 + ((style.grows - 1) | 2) });
+      else if (code === 54) set({ grows: 1 });
       else if (code === 38 || code === 48) {
         const deep = codes[at + 1] === 2;
         set({ [ground]: deep ? mixed(codes.slice(at + 2, at + 5)) : indexed(codes[at + 2]) });
@@ -87,7 +92,13 @@ class Cells {
   }
 
   lines() {
-    return this.grid.map((row) => row.map((one) => one.text).join("").trimEnd());
+    return this.grid.map((row) => {
+      let text = "";
+      for (let x = 0; x < row.length; x += row[x].style.grows > 1 ? row[x].style.grows * row[x].wide : 1) {
+        text += row[x].text;
+      }
+      return text.trimEnd();
+    });
   }
 }
 
@@ -105,7 +116,8 @@ function indexed(number) {
 
 // Drawing. Blocks, lines and dots are drawn as what they are, so that they join in any font.
 
-const FAMILY = 'ui-monospace, "DejaVu Sans Mono", "Noto Sans Mono", Menlo, Consolas, "Noto Sans CJK KR", "Apple SD Gothic Neo", "Malgun Gothic", monospace';
+// Fonts with all letters of Vietnamese before those without, and Chinese forms before Korean ones.
+const FAMILY = 'ui-monospace, "Noto Sans Mono", "DejaVu Sans Mono", Menlo, Consolas, "Noto Sans CJK SC", "PingFang SC", "Microsoft YaHei", "Noto Sans CJK KR", "Apple SD Gothic Neo", "Malgun Gothic", monospace';
 
 // Quarters of ▖ to ▟: 1 upper left, 2 upper right, 4 lower left, 8 lower right.
 const QUARTERS = [4, 8, 1, 13, 9, 7, 11, 2, 6, 14];
@@ -122,6 +134,7 @@ const ARMS = {
 class Painter {
   constructor(canvas) {
     this.canvas = canvas;
+    this.drawn = [];
     this.to = canvas.getContext("2d", { alpha: false });
   }
 
@@ -144,12 +157,24 @@ class Painter {
   }
 
   paint(cells) {
-    for (const y of cells.changed) {
-      // Grounds first: a letter may lean over its cell.
-      cells.grid[y].forEach((one, x) => this.ground(one, x, y));
-      cells.grid[y].forEach((one, x) => this.letter(one, x, y));
-    }
+    const rows = this.reached(cells);
+    // Grounds first: a letter may lean over its cell, or be drawn over several.
+    for (const y of rows) cells.grid[y].forEach((one, x) => this.ground(one, x, y));
+    for (const y of rows) cells.grid[y].forEach((one, x) => this.letter(one, x, y));
     cells.changed.clear();
+  }
+
+  // The rows to draw: those that changed, and those that share a letter with one of them.
+  reached(cells) {
+    const rows = new Set(cells.changed);
+    const high = cells.grid.map((row) => Math.max(...row.map((one) => one.style.grows)));
+    for (const y of rows) {
+      const deep = Math.max(high[y], this.drawn[y] ?? 1);
+      for (let down = 1; down < deep && y + down < cells.rows; down++) rows.add(y + down);
+      for (let up = 1; up < 4 && up <= y; up++) if (high[y - up] > up) rows.add(y - up);
+    }
+    for (const y of rows) this.drawn[y] = high[y];
+    return rows;
   }
 
   colours({ style }) {
@@ -178,9 +203,10 @@ class Painter {
     else if (code >= 0x2800 && code <= 0x28ff) this.dots(code - 0x2800, left, top);
     else if (one.text in ARMS) this.arms(ARMS[one.text], left, top);
     else {
-      to.font = `${one.style.italic ? "italic " : ""}${one.style.bold ? "bold " : ""}${this.size}px ${FAMILY}`;
+      const grows = one.style.grows, room = width * one.wide * grows;
+      to.font = `${one.style.italic ? "italic " : ""}${one.style.bold ? "bold " : ""}${this.size * grows}px ${FAMILY}`;
       to.textAlign = "center";
-      to.fillText(one.text, left + width * one.wide / 2, top + this.base, width * one.wide);
+      to.fillText(one.text, left + room / 2, top + this.base * grows, room);
       if (one.style.under) to.fillRect(left, top + height - 2 * this.line, width * one.wide, this.line);
     }
     to.globalAlpha = 1;

@@ -1,0 +1,1 @@
+"""The talking crew: an invented evening, played on the real kiosk by itself."""

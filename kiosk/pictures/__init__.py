@@ -1,0 +1,1 @@
+"""Line drawings of parts and places, described once, drawn as SVG or in terminal cells."""
