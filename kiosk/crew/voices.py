@@ -13,7 +13,7 @@ from kiosk.listening.turn import Meanings, meanings_of
 from kiosk.rehearsal.speaker import WORKER_VOICES, WorkerVoice
 from kiosk.speaking.prompt_cache import PromptCache
 from kiosk.speaking.renderer import Renderer
-from kiosk.speaking.voice import Plays, Voice
+from kiosk.speaking.voice import Plays, Voice, suit
 
 
 class CrewHearing:
@@ -105,6 +105,10 @@ class CrewVoice:
             self._voice.play(sound, on_end)
         else:
             on_end()
+
+    def suit(self, person: str) -> None:
+        """Speak as this person wants it."""
+        suit(self._voice, person)
 
     def prepare(self, texts: Iterable[str], language: str) -> None:
         """Render texts ahead."""

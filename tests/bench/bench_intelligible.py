@@ -189,7 +189,12 @@ def person_rows(cases: Sequence[Case], language: str, every: int, head: list[str
 
 
 def worst_rows(cases: Sequence[Case], language: str) -> list[str]:
-    """Return the words that are lost most often, and the sentences that are lost most."""
+    """Return the words that are lost most often, and the sentences that are lost most.
+
+    A recogniser that loses more than half tells nothing about one word or sentence.
+    """
+    if 2 * sum(one.wrong for one in cases) > sum(one.words for one in cases):
+        return ["More than half is lost, so no word and no sentence is listed."]
     lost: Counter[str] = Counter()
     taken: dict[str, Counter[str]] = {}
     for one in cases:
