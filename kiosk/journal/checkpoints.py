@@ -113,6 +113,8 @@ class Checkpoints:
         self._last = -1
         self._disagrees = False
         self._copying: threading.Thread | None = None
+        self._turn = threading.Lock()
+        self._busy = self._due = False
 
     def begin(self) -> None:
         """Hold the journal against its last checkpoints; look whether the second place is there.
@@ -179,11 +181,23 @@ class Checkpoints:
         self._note("", "")
         if self._second is None:
             return
-        if self._copying is not None and self._copying.is_alive():
-            # What it misses, the next copy brings.
-            return
-        self._copying = threading.Thread(target=self._copy_lines, args=[self._second], daemon=True)
+        with self._turn:
+            self._due = True
+            if self._busy:
+                # The copy on its way may have read the lines before this one came: it looks again.
+                return
+            self._busy = True
+        self._copying = threading.Thread(target=self._copy_due, args=[self._second], daemon=True)
         self._copying.start()
+
+    def _copy_due(self, second: Path) -> None:
+        while self._is_due():
+            self._copy_lines(second)
+
+    def _is_due(self) -> bool:
+        with self._turn:
+            self._busy, self._due = self._due, False
+            return self._busy
 
     def _copy_lines(self, second: Path) -> None:
         """Bring the second place what it lacks; what it has and we have not, stays there."""

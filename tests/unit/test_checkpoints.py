@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import json
 import sqlite3
+import threading
 from contextlib import closing
 from dataclasses import asdict, replace
 
 import pytest
 
 from kiosk.clock import SystemClock
-from kiosk.journal import keys
+from kiosk.journal import checkpoints, keys
 from kiosk.journal.chain import Wrong
 from kiosk.journal.checkpoints import Checkpoints, name_of, read, sign
 from kiosk.journal.shop_facts import CheckpointDisagreed
@@ -120,6 +121,34 @@ def test_the_second_place_gets_a_copy_and_what_it_missed(tmp_path, journal):
     assert made.trouble == ""
     assert lines(stick, journal) == lines(journal.file.parent, journal)
     assert len(lines(stick, journal)) == 2
+
+
+def test_a_checkpoint_made_while_the_stick_is_being_written_still_comes_to_it(
+    tmp_path, journal, monkeypatch
+):
+    """The copy on its way has read the lines already when the last one is made."""
+    stick = tmp_path / "stick"
+    stick.mkdir()
+    writing, go_on = threading.Event(), threading.Event()
+    append = checkpoints._append
+
+    def slowly(file, added):
+        if file.parent == stick:
+            writing.set()
+            assert go_on.wait(60)
+        append(file, added)
+
+    monkeypatch.setattr(checkpoints, "_append", slowly)
+    made = Checkpoints(journal, SystemClock(), stick)
+    write_sessions(journal, 1)
+    made.make()
+    assert writing.wait(60)
+    write_sessions(journal, 1)
+    made.make()
+    go_on.set()
+    made.close()
+    assert len(lines(stick, journal)) == 2
+    assert lines(stick, journal) == lines(journal.file.parent, journal)
 
 
 def test_a_missing_second_place_is_told_at_the_start(tmp_path, journal):
