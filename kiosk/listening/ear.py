@@ -37,6 +37,20 @@ class Utterance:
 
 
 @dataclass(frozen=True, slots=True)
+class Fit:
+    """How well the letters of a phrase lie in a sound. The logarithms are natural ones."""
+
+    a_letter: float
+    """Of its probability, beside that of the likeliest spelling whatever it spells, a letter."""
+    above_rival: float
+    """Of its probability, beside that of the likeliest other phrase; negative when that is more."""
+    above_other: float
+    """The same beside what was written down, and beside sentences that deny the phrase."""
+    agreed: bool = True
+    """Whether it is the likeliest phrase at every hearing, with the noise and without it."""
+
+
+@dataclass(frozen=True, slots=True)
 class Heard:
     """What an ear made of one utterance."""
 
@@ -58,6 +72,8 @@ class Heard:
     """Whether the text is no phrase, and the phrase was found to fit the same sound as well."""
     noise_removed: bool = False
     """Whether it was understood only after the noise was taken out."""
+    fit: Fit | None = None
+    """How well the phrase fits, where the ear can tell."""
 
 
 class Ear(Protocol):

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from kiosk.listening.ear import NOT_ALLOWED, NOTHING, RATE, TOO_SHORT, Heard, Utterance
+from kiosk.listening.ear import NOT_ALLOWED, NOTHING, RATE, TOO_SHORT, Fit, Heard, Utterance
 from kiosk.listening.thresholds import Thresholds, doubt
 
 SHORTEST_S: Final = 0.25
@@ -31,6 +31,8 @@ class Reading:
     """Whether the phrase is not what the text says."""
     noise_removed: bool = False
     """Whether the text was written down after the noise was taken out."""
+    fit: Fit | None = None
+    """How well the phrase fits, where the engine can tell."""
 
 
 class ListEar(ABC):
@@ -54,7 +56,7 @@ class ListEar(ABC):
             if phrase is None:
                 why = NOT_ALLOWED if reading.text else NOTHING
             elif reading.at_second_look:
-                why = ""  # It has limits of its own.
+                why = ""  # What it is good for depends on what it means: `settled`.
             else:
                 why = doubt(self.thresholds, reading.confidence, reading.shortest_s)
         return Heard(
@@ -67,4 +69,5 @@ class ListEar(ABC):
             ended_at=utterance.ended_at,
             at_second_look=reading.at_second_look,
             noise_removed=reading.noise_removed,
+            fit=reading.fit,
         )

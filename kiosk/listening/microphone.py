@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import contextlib
 import queue
-import threading
 from collections.abc import Generator, Iterator
 from typing import Any, Final
 
 import numpy as np
 from numpy.typing import NDArray
 
+from kiosk.in_time import opened_in_time
 from kiosk.languages.notice import Told
 from kiosk.languages.words import notice
 from kiosk.listening.ear import RATE
@@ -107,30 +107,7 @@ class Microphone:
 
 def open_microphone(limit_s: float = OPEN_LIMIT_S) -> Microphone:
     """Open the microphone within a time limit. Raises NoMicrophone."""
-    found: list[Microphone | NoMicrophone] = []
-    lock = threading.Lock()
-    given_up = False
-
-    def attempt() -> None:
-        opened: Microphone | NoMicrophone
-        try:
-            opened = Microphone()
-        except NoMicrophone as error:
-            opened = error
-        with lock:
-            if not given_up:
-                found.append(opened)
-                return
-        if isinstance(opened, Microphone):
-            opened.close()
-
-    thread = threading.Thread(target=attempt, name="open-microphone", daemon=True)
-    thread.start()
-    thread.join(limit_s)
-    with lock:
-        given_up = not found
-    if given_up:
+    found = opened_in_time(Microphone, limit_s, "open-microphone", NoMicrophone)
+    if found is None:
         raise NoMicrophone(notice("microphone-no-answer", seconds=f"{limit_s:g}"))
-    if isinstance(found[0], NoMicrophone):
-        raise found[0]
-    return found[0]
+    return found

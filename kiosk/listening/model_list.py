@@ -13,6 +13,7 @@ from kiosk.shipped import shipped
 LIST_FILE: Final = "models.toml"
 _TEXTS: Final = (
     "language", "engine", "name", "licence", "tag", "wheel", "inside", "extra", "url", "sha256",
+    "letters",
 )  # fmt: skip
 _NEEDED: Final = ("language", "engine", "name", "licence")
 ENGINES: Final = ("whisper", "vosk")
@@ -45,6 +46,8 @@ class Model:
     url: str = ""
     sha256: str = ""
     """Of the download, in lower-case hex; empty when it is not known."""
+    letters: str = ""
+    """The shipped file of weights that spell what a Whisper model's encoder hears."""
 
     @property
     def mend(self) -> str:
@@ -117,6 +120,9 @@ def _model(path: Path, table: dict[str, Any]) -> Model:
         raise BadList(f"{where}: url must begin with https://")
     if type(table.get("bytes", 0)) is not int or table.get("bytes", 0) < 0:
         raise BadList(f"{where}: bytes must be a whole number")
+    letters = table.get("letters", "")
+    if letters and (table["engine"] != "whisper" or set(r"/\:") & set(letters)):
+        raise BadList(f"{where}: letters names a shipped file, for the whisper engine alone")
     if table["engine"] not in ENGINES:
         raise BadList(f"{where}: engine must be one of {', '.join(ENGINES)}")
     if (

@@ -122,7 +122,8 @@ def _opened(model: Model, place: Path, threads: int) -> Ear:
     if model.engine == "whisper":
         from kiosk.listening.whisper_ear import WhisperEar
 
-        return WhisperEar(place, model.name, threads)
+        letters = shipped(MODELS) / model.letters if model.letters else None
+        return WhisperEar(place, model.name, threads, letters)
     from kiosk.listening.vosk_ear import VoskEar
 
     return VoskEar(place, model.language, model.name)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from math import exp
 from pathlib import Path
 from typing import Final
@@ -13,11 +14,13 @@ from numpy.typing import NDArray
 from tokenizers import Tokenizer
 
 from kiosk.listening.cleaning import cleaned
-from kiosk.listening.ear import Utterance
+from kiosk.listening.ear import Fit, Utterance
+from kiosk.listening.letters import BEYOND, FRAME, Letters
 from kiosk.listening.list_ear import ListEar, Reading
-from kiosk.listening.mel import FRAMES_PER_S, log_mel
-from kiosk.listening.second_look import SecondLook, may_be_misheard
-from kiosk.listening.thresholds import SECOND_LOOK, THRESHOLDS
+from kiosk.listening.mel import log_mel
+from kiosk.listening.misheard import may_be_misheard
+from kiosk.listening.second_look import SecondLook
+from kiosk.listening.thresholds import DENIED, POSSIBLE, THRESHOLDS
 from kiosk.listening.wording import normal, said_once
 
 WINDOW_S: Final = 12.0
@@ -31,7 +34,6 @@ Measured on two cores: right ones of 68 synthetic phrases clean, at 10 dB and at
      8 s    56  40  21                 132 to 136 ms (the machine was busier)
 
 Of 100 human clips of other words none was taken at any length."""
-FRAMES: Final = round(WINDOW_S * FRAMES_PER_S)
 PROMPT: Final = ["<|startoftranscript|>", "<|notimestamps|>"]
 """No words in it: with the command list as prompt, kitchen noise was heard as commands."""
 LONGEST_TOKENS: Final = 48
@@ -42,19 +44,41 @@ NOISY: Final = 10.0
 out, if it was not understood."""
 
 
+@dataclass(frozen=True, slots=True)
+class _Encoded:
+    """What the encoder made of a sound."""
+
+    output: ctranslate2.StorageView
+    length: int
+    """Frames that hold sound, and a few beyond."""
+
+    @property
+    def frames(self) -> NDArray[np.float32]:
+        """The frames of the sound, shape (frames, width)."""
+        whole: NDArray[np.float32] = np.array(self.output)[0]
+        return whole[: self.length]
+
+
 class WhisperEar(ListEar):
     """An ear that writes down what it hears, and accepts it when the whole text is a phrase.
 
-    Where it is none, the sound without its noise is heard again, and then the phrases spelled alike
-    get a second look.
+    Where it is none, the sound without its noise is heard again. Letters have a second look: they
+    doubt what was written down, and find what was written down wrong.
     """
 
     language = "en"
 
-    def __init__(self, folder: Path, name: str = "whisper-tiny.en", threads: int = 2) -> None:
+    def __init__(
+        self,
+        folder: Path,
+        name: str = "whisper-tiny.en",
+        threads: int = 2,
+        letters: Path | None = None,
+    ) -> None:
         """Load the model in `folder` (model.bin, tokenizer.json, vocabulary).
 
-        Raises FileNotFoundError or RuntimeError when it is incomplete.
+        `letters` are the weights that spell what its encoder hears; without them there is no second
+        look. Raises OSError, RuntimeError or ValueError when something is missing or spoilt.
         """
         tokens = folder / "tokenizer.json"
         if not tokens.is_file():
@@ -65,44 +89,58 @@ class WhisperEar(ListEar):
         self._model = ctranslate2.models.Whisper(
             str(folder), device="cpu", compute_type="int8", intra_threads=threads
         )
-        self._second_look = SecondLook(self._model, self._tokenizer, SECOND_LOOK)
+        self._second_look = None if letters is None else SecondLook(Letters(letters), POSSIBLE)
 
     def read(self, utterance: Utterance, allowed: Sequence[str]) -> Reading:
         """Write down what is heard; numbers may be digits or words.
 
         What is no phrase in the sound as it is may be one without the noise around it.
         """
-        encoded = self._encode(utterance.samples)
-        wrote, text, confidence = self._write(encoded)
+        heard = [self._encode(utterance.samples)]
+        text, confidence = self._write(heard[0].output)
+        texts = [text]
         phrase = match(text, allowed)
         if phrase is not None and confidence >= self.thresholds.least_confidence:
-            return Reading(text, phrase, confidence)
-        texts = [text]
+            fit = self._fit(heard, phrase, texts, allowed)
+            if fit is None or fit.above_rival >= DENIED:
+                return Reading(text, phrase, confidence, fit=fit)
+            phrase = None
         if is_noisy(utterance):
-            encoded = self._encode(cleaned(utterance.samples))
-            wrote, anew, sure = self._write(encoded)
+            heard.append(self._encode(cleaned(utterance.samples)))
+            anew, sure = self._write(heard[1].output)
+            texts.append(anew)
             other = match(anew, allowed)
             if other is not None and phrase in (None, other) and may_be_misheard(text, other):
-                return Reading(anew, other, sure, noise_removed=True)
-            texts.append(anew)
-        if phrase is None:
-            found = self._second_look.find(encoded, FRAMES, wrote, texts, allowed)
+                fit = self._fit(heard, other, texts, allowed)
+                if fit is None or fit.above_rival >= DENIED:
+                    return Reading(anew, other, sure, noise_removed=True, fit=fit)
+        if phrase is None and self._second_look is not None:
+            found = self._second_look.find([one.frames for one in heard], texts, allowed)
             if found is not None:
-                return Reading(text, *found, at_second_look=True)
+                phrase, fit = found
+                sure = min(1.0, exp(fit.a_letter))
+                return Reading(text, phrase, sure, at_second_look=True, fit=fit)
         return Reading(text, phrase, confidence)
 
-    def _encode(self, samples: NDArray[np.float32]) -> ctranslate2.StorageView:
-        features = log_mel(samples, WINDOW_S)[None]
-        return self._model.encode(ctranslate2.StorageView.from_array(features))
+    def _fit(
+        self, heard: Sequence[_Encoded], phrase: str, texts: Sequence[str], allowed: Sequence[str]
+    ) -> Fit | None:
+        if self._second_look is None:
+            return None
+        return self._second_look.fit([one.frames for one in heard], phrase, texts, allowed)
 
-    def _write(self, encoded: ctranslate2.StorageView) -> tuple[list[int], str, float]:
-        """Return what the model writes down: tokens, normalised text, confidence 0..1."""
+    def _encode(self, samples: NDArray[np.float32]) -> _Encoded:
+        features = log_mel(samples, WINDOW_S)[None]
+        output = self._model.encode(ctranslate2.StorageView.from_array(features))
+        return _Encoded(output, len(samples) // FRAME + BEYOND)
+
+    def _write(self, encoded: ctranslate2.StorageView) -> tuple[str, float]:
+        """Return what the model writes down, normalised, and its confidence 0..1."""
         result = self._model.generate(
             encoded, [PROMPT], beam_size=1, max_length=LONGEST_TOKENS, return_scores=True
         )[0]
-        wrote = result.sequences_ids[0]
-        text = normal(self._tokenizer.decode(wrote, skip_special_tokens=True))
-        return wrote, text, min(1.0, exp(result.scores[0]))
+        wrote = self._tokenizer.decode(result.sequences_ids[0], skip_special_tokens=True)
+        return normal(wrote), min(1.0, exp(result.scores[0]))
 
 
 def is_noisy(utterance: Utterance) -> bool:

@@ -18,6 +18,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 
 from kiosk.listening.models import Missing, open_ear
+from tests.bench import bench_phrases
 from tests.bench.bench_tally import TALLY, table
 from tests.bench.ears_figures import Figures, false_accepts, figures, resident_mb, timed
 
@@ -108,6 +109,9 @@ def page(command: str, found: dict[str, Figures]) -> str:
     for language, one in found.items():
         lines += ["", f"## {language}: {one.get('ear', 'no ear')}", ""]
         lines += [one["missing"]] if "missing" in one else _of_ear(one)
+        if language == "en" and bench_phrases.COUNTS.exists():
+            counts = json.loads(bench_phrases.COUNTS.read_text(encoding="utf-8"))
+            lines += ["", *bench_phrases.table(counts)]
         if language == "en" and TALLY.exists():
             lines += ["", *table(json.loads(TALLY.read_text(encoding="utf-8")))]
     return "\n".join(lines) + "\n"

@@ -15,39 +15,57 @@ import json
 import sys
 import time
 from collections import Counter, defaultdict
-from collections.abc import Iterator
-from dataclasses import asdict, dataclass
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import asdict, astuple, dataclass
 from datetime import UTC, datetime
 from functools import cache
 from pathlib import Path
 from typing import Any
 
+import numpy as np
+from numpy.typing import NDArray
+
 from kiosk.engine import commands as c
-from kiosk.listening.ear import RATE, Ear, Heard
+from kiosk.listening.ear import RATE, Ear, Fit, Heard, Utterance
 from kiosk.listening.listener import hear_frames
 from kiosk.listening.models import Missing, open_ear
 from kiosk.listening.settled import HARMLESS, settled
 from kiosk.listening.sources import Samples
-from kiosk.listening.thresholds import THRESHOLDS, doubt
-from kiosk.listening.wording import normal, said_once
+from kiosk.listening.whisper_ear import WhisperEar
+from kiosk.listening.wording import NUMBER_WORDS, normal
 from tests.speech.moments import moments, own_phrases
 from tests.speech.negatives import KINDS, block, in_turn, unique_s
 
 TALLY = Path(__file__).resolve().parents[2] / "models" / "tally-en.json"
-ACTS = (("hold", c.GivePhrase), ("next", c.Confirm), ("yes", c.Yes), ("number", c.Read))
+ACTS = (
+    ("hold", c.GivePhrase), ("next", (c.Confirm, c.Inspected, c.Resume)), ("yes", c.Yes),
+    ("number", c.Read),
+)  # fmt: skip
 """What confirms, the heaviest first; whatever else is said is a call."""
 SHOW_EVERY = 50
+REMEMBERED = 8
+
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """What an ear made of one utterance, given one list."""
+
+    phrase: str
+    """'' for none."""
+    confidence: float | None
+    at_second_look: bool
+    noise_removed: bool
+    fit: tuple[float, float, float, bool] | None
+    """The numbers of a `Fit`, in their order."""
 
 
 @dataclass(frozen=True, slots=True)
 class Wrote:
-    """What an ear made of one utterance."""
+    """What an ear wrote down of one utterance."""
 
     text: str
-    confidence: float | None
-    again: str
-    """The phrase that a second look found, or ''."""
-    noise_removed: bool = False
+    answers: tuple[Answer, ...]
+    """Given all phrases, and given those alone that confirm: there nothing else can fit better."""
 
 
 @cache
@@ -57,8 +75,7 @@ def meanings(language: str) -> dict[str, str]:
     found: dict[str, str] = {}
     for _, allowed in moments(language):
         for phrase, act in allowed.items():
-            name = next((name for name, kind in ACTS if isinstance(act, kind)), "call")
-            name = "call" if isinstance(act, HARMLESS) else name
+            name = _weight(act)
             found[phrase] = min(found.get(phrase, name), name, key=order.index)
     return dict.fromkeys(own_phrases(language), "call") | found
 
@@ -68,15 +85,11 @@ def written(ear: Ear, language: str, kind: str, seed: int) -> dict[str, Any]:
     sound = block(language, kind, seed)
     if sound is None:
         raise FileNotFoundError(f"the recordings for '{kind}' are gone")
+    twice = Twice(ear, [one for one, name in meanings(language).items() if name != "call"])
     # One meaning for all: then each phrase acts as soon as it does on the shortest list.
-    heard = hear_frames(Samples(sound).frames(), ear, dict.fromkeys(meanings(language), c.No()))
+    heard = hear_frames(Samples(sound).frames(), twice, dict.fromkeys(meanings(language), c.No()))
     wrote = [
-        Wrote(
-            one.text,
-            one.confidence,
-            (one.phrase or "") if one.at_second_look else "",
-            one.noise_removed,
-        )
+        Wrote(one.text, (_answer(one), *map(_answer, twice.also.get(one.ended_at, ()))))
         for one in heard
         if one.text
     ]
@@ -84,37 +97,92 @@ def written(ear: Ear, language: str, kind: str, seed: int) -> dict[str, Any]:
     return {"kind": kind, "seed": seed, "seconds": seconds, "wrote": [asdict(w) for w in wrote]}
 
 
+class Twice:
+    """An ear that hears what it wrote down of an utterance against a shorter list, too."""
+
+    def __init__(self, ear: Ear, confirming: Sequence[str]) -> None:
+        self.name, self.language = ear.name, ear.language
+        self.also: dict[float, list[Heard]] = {}
+        self._ear = remembering(ear)
+        words = [one for one in confirming if NUMBER_WORDS.isdisjoint(normal(one).split())]
+        self._lists = (tuple(words), tuple(one for one in confirming if one not in words))
+
+    def hear(self, utterance: Utterance, allowed: Sequence[str]) -> Heard:
+        """Return what the ear makes of it, given `allowed`."""
+        heard = self._ear.hear(utterance, allowed)
+        if heard.text:
+            self.also[heard.ended_at] = [self._ear.hear(utterance, one) for one in self._lists]
+        return heard
+
+
+def remembering(ear: Ear) -> Ear:
+    """Let a Whisper ear encode and write down each sound once, however many lists it is given."""
+    if isinstance(ear, WhisperEar) and "_encode" not in vars(ear):
+        encode, write = ear._encode, ear._write
+        encoded: dict[bytes, Any] = {}
+        wrote: dict[int, Any] = {}
+
+        def encoded_once(samples: NDArray[np.float32]) -> Any:
+            key = samples.tobytes()
+            if key not in encoded:
+                if len(encoded) >= REMEMBERED:
+                    encoded.clear()
+                    wrote.clear()
+                encoded[key] = encode(samples)
+            return encoded[key]
+
+        def written_once(output: Any) -> Any:
+            # Its sound is remembered with it, so that no other output gets its number.
+            if id(output) not in wrote:
+                wrote[id(output)] = write(output)
+            return wrote[id(output)]
+
+        vars(ear).update(_encode=encoded_once, _write=written_once)
+    return ear
+
+
+def _answer(heard: Heard) -> Answer:
+    return Answer(
+        heard.phrase or "", heard.confidence, heard.at_second_look, heard.noise_removed,
+        None if heard.fit is None else astuple(heard.fit),
+    )  # fmt: skip
+
+
 def taken(wrote: Wrote, language: str) -> tuple[str, str] | None:
-    """Return the phrase that a text is taken for on some list, and what it means."""
-    known = meanings(language)
-    if wrote.again:
-        return (wrote.again, known[wrote.again]) if wrote.again in _bearing(language) else None
-    by_text = _by_text(language)
-    phrase = by_text.get(wrote.text) or by_text.get(said_once(wrote.text))
-    if phrase is None or doubt(THRESHOLDS["whisper"], wrote.confidence, None):
-        return None
-    is_word = len(phrase.split()) == 1
-    if wrote.noise_removed and is_word and known[phrase] not in ("call", "next"):
-        return None
-    return phrase, known[phrase]
+    """Return the phrase that a text is taken for on some list, and the heaviest that it means.
+
+    A list is thought to hold no other phrase that fits better.
+    """
+    found = {}
+    for one in wrote.answers:
+        fit = None
+        if one.fit is not None:
+            a_letter, _, above_other, agreed = one.fit
+            fit = Fit(a_letter, float("inf"), above_other, agreed)
+        heard = Heard(
+            wrote.text, one.phrase or None, one.confidence, "", "", 0.0, 0.0,
+            at_second_look=one.at_second_look, noise_removed=one.noise_removed, fit=fit,
+        )  # fmt: skip
+        for allowed in _listing(language, one.phrase):
+            if settled(heard, allowed).phrase is not None:
+                found[_weight(allowed[one.phrase])] = one.phrase
+    order = [*(name for name, _ in ACTS), "call"]
+    heaviest = min(found, key=order.index, default=None)
+    return None if heaviest is None else (found[heaviest], heaviest)
 
 
 @cache
-def _bearing(language: str) -> frozenset[str]:
-    """Return the phrases that a second look may bring on some list."""
+def _listing(language: str, phrase: str) -> tuple[Mapping[str, object], ...]:
+    """Return the lists that a phrase stands on, one for each of its meanings."""
     listed = [*(allowed for _, allowed in moments(language)), own_phrases(language)]
-    found = set()
-    for allowed in listed:
-        for phrase in allowed:
-            again = Heard(phrase, phrase, 1.0, "", "", 0.0, 0.0, at_second_look=True)
-            if settled(again, allowed).phrase is not None:
-                found.add(phrase)
-    return frozenset(found)
+    found = {_weight(one[phrase]): one for one in listed if phrase in one}
+    return tuple(found.values())
 
 
-@cache
-def _by_text(language: str) -> dict[str, str]:
-    return {normal(phrase): phrase for phrase in meanings(language)}
+def _weight(act: object) -> str:
+    if isinstance(act, HARMLESS):
+        return "call"
+    return next((name for name, kind in ACTS if isinstance(act, kind)), "call")
 
 
 def judged(rows: list[dict[str, Any]], language: str) -> dict[str, Any]:
@@ -127,7 +195,11 @@ def judged(rows: list[dict[str, Any]], language: str) -> dict[str, Any]:
         seconds[kind] += row["seconds"]
         texts[kind] += len(row["wrote"])
         for one in row["wrote"]:
-            found = taken(Wrote(**one), language)
+            answers = (
+                Answer(**(each | {"fit": each["fit"] and tuple(each["fit"])}))
+                for each in one["answers"]
+            )
+            found = taken(Wrote(one["text"], tuple(answers)), language)
             if found is not None and (kind, found[1]) != ("digits", "number"):
                 phrases[kind][found[1]][found[0]] += 1
     return {

@@ -76,10 +76,10 @@ def test_calls_that_were_written_down_wrong_are_understood(ear):
     assert all(one.text != phrase and one.why == "" for phrase, one in found)
 
 
-def test_the_same_sounds_confirm_nothing(ear):
+def test_where_each_is_the_phrase_of_a_hold_none_is_taken_for_another_one(ear):
     found = found_of(ear, {phrase: c.GivePhrase() for phrase in ALLOWED})
     assert len(found) >= 3, found
-    assert {(one.phrase, one.why) for _, one in found} == {(None, DOUBTFUL)}
+    assert all(one.phrase == phrase or one.why == DOUBTFUL for phrase, one in found)
 
 
 def test_a_number_whose_unit_was_written_down_wrong_is_understood(ear):

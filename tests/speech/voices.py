@@ -64,14 +64,15 @@ def _neural() -> tuple[Voice, ...]:
 
 
 def _statistical() -> tuple[Voice, ...]:
-    found = [_flite("statistical", name) for name in ("slt", "rms", "awb") if shutil.which("flite")]
+    names = ("slt", "rms", "awb") if shutil.which("flite") else ()
+    found = [Voice("statistical", name, flite(name)) for name in names]
     if shutil.which("text2wave") and _HTS_VOICE.is_dir():
-        found.append(Voice("statistical", "slt, festival", _festival))
+        found.append(Voice("statistical", "slt, festival", festival(_HTS_VOICE.name)))
     return tuple(found)
 
 
 def _diphone() -> tuple[Voice, ...]:
-    return (_flite("diphone", "kal16"),) if shutil.which("flite") else ()
+    return (Voice("diphone", "kal16", flite("kal16")),) if shutil.which("flite") else ()
 
 
 def _formant() -> tuple[Voice, ...]:
@@ -81,13 +82,14 @@ def _formant() -> tuple[Voice, ...]:
     )
 
 
-def _flite(kind: str, name: str) -> Voice:
-    return Voice(kind, name, lambda text: _to_file("flite", "-voice", name, "-t", _sentence(text)))
+def flite(name: str) -> Callable[[str], Sound]:
+    """Return how a voice of flite says a text."""
+    return lambda text: _to_file("flite", "-voice", name, "-t", _sentence(text))
 
 
-def _festival(text: str) -> Sound:
-    voice = f"(voice_{_HTS_VOICE.name})"
-    return _to_file("text2wave", "-eval", voice, said=_sentence(text))
+def festival(name: str) -> Callable[[str], Sound]:
+    """Return how a voice of festival says a text."""
+    return lambda text: _to_file("text2wave", "-eval", f"(voice_{name})", said=_sentence(text))
 
 
 def _to_file(*command: str, said: str = "") -> Sound:

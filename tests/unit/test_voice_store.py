@@ -548,6 +548,14 @@ def test_a_site_may_list_a_model_of_its_own(home):
         ('[[model]]\nlanguage="it"\nengine="abacus"\nname="x"\nlicence="MIT"', "whisper, vosk"),
         ('[[model]]\nlanguage="it"\nengine="vosk"\nname="../x"\nlicence="MIT"', "a folder's"),
         ('[[model]]\nlanguage="it"\nengine="vosk"\nname="x"\nlicence="MIT"\nbytes="9"', "number"),
+        (
+            '[[model]]\nlanguage="it"\nengine="vosk"\nname="x"\nlicence="MIT"\nletters="x.npz"',
+            "whisper",
+        ),
+        (
+            '[[model]]\nlanguage="it"\nengine="whisper"\nname="x"\nlicence="MIT"\nletters="../x"',
+            "shipped",
+        ),
     ],
 )
 def test_a_bad_list_names_its_file_and_what_to_mend_and_stops_no_kiosk(home, text, said):
