@@ -7,6 +7,7 @@ import sys
 from collections.abc import Collection, Iterator
 from contextlib import closing, contextmanager
 from datetime import datetime
+from functools import partial
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
@@ -17,14 +18,18 @@ from kiosk.clock import SystemClock
 from kiosk.engine.commands import Channel, Evidence
 from kiosk.journal import checkpoints as cp
 from kiosk.journal import keys
-from kiosk.journal.backup import BackupFailed, back_up, restore
-from kiosk.journal.codec import stamp
+from kiosk.journal.backup import BackupFailed, Work, back_up, nothing_else, restore
+from kiosk.journal.codec import UnknownEvent, stamp
 from kiosk.journal.shop_facts import KioskRetired, ShopEvent
 from kiosk.journal.store import FILE, Journal
-from kiosk.journal.verify import export, kiosks, open_read_only
+from kiosk.journal.verify import export, is_journal, kiosks, open_read_only
 from kiosk.journal.witness import Testimony, judge
 from kiosk.procedure.fault import harmless
 from kiosk.procedure.site import Site
+from kiosk.remarks import carried
+from kiosk.remarks.sounds import Lies, Sounds, SoundsFailed
+
+_WITHOUT = "Which remarks were erased cannot be told; it can be done --without-remarks."
 
 
 def add(log: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
@@ -43,8 +48,13 @@ def add(log: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     )  # fmt: skip
     verifying.set_defaults(command=_verify)
 
-    backing = log.add_parser("backup", help="copy the journal, while the kiosk works, and check it")
+    backing = log.add_parser(
+        "backup", help="copy the journal with its spoken remarks, while the kiosk works"
+    )
     backing.add_argument("file", type=Path)
+    backing.add_argument(
+        "--without-remarks", action="store_true", help="leave the sounds of spoken remarks out"
+    )
     backing.set_defaults(command=_backup)
 
     restoring = log.add_parser(
@@ -52,6 +62,9 @@ def add(log: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     )
     restoring.add_argument("file", type=Path)
     restoring.add_argument("--new-device", action="store_true", help="a new kiosk: always")
+    restoring.add_argument(
+        "--without-remarks", action="store_true", help="leave the sounds of spoken remarks there"
+    )
     restoring.set_defaults(command=_restore)
 
     retiring = log.add_parser("retire", help="end this kiosk's journal: it takes no more rows")
@@ -89,7 +102,8 @@ def _verify(parsed: argparse.Namespace) -> int:
         trusted = _own_key(folder)
     testimony = judge(file, said, trusted, believe_journal=not parsed.key)
     _tell(testimony, said)
-    return 0 if testimony.sound else 1
+    altered = testimony.verdict.whole and _altered(file, Sounds(folder) if own else None)
+    return 0 if testimony.sound and not altered else 1
 
 
 def _places(folder: Path, site: Site) -> list[Path]:
@@ -132,6 +146,25 @@ def _tell(of: Testimony, said: Collection[cp.Checkpoint]) -> None:
         print(f"Guards missing in the file: {', '.join(of.checked.unguarded)}.")
 
 
+def _altered(file: Path, sounds: Sounds | None) -> bool:
+    """Tell what became of the sounds of remarks here or in a backup; True when one was altered."""
+    if not is_journal(file):
+        return False
+    tally = carried.within(file) if sounds is None else carried.beside(sounds, file)
+    if tally:
+        where = "in it" if sounds is None else "here"
+        print(*_sounds_said(tally, where), sep="\n")
+    return tally[Lies.ALTERED] > 0
+
+
+def _sounds_said(tally: carried.Tally, where: str) -> list[str]:
+    """Return how many sounds of spoken remarks there are, and what is wrong with others."""
+    said = [f"Spoken remarks {where}: {tally[Lies.HERE]}, each with the hash that its row has."]
+    wrong = {one: tally[one] for one in Lies if one is not Lies.HERE and tally[one]}
+    said += [f"NOT {where}, though not erased: {n} {one}." for one, n in wrong.items()]
+    return said
+
+
 def verdict_line(rows: int, head: str, bad_seq: int | None, what: str) -> str:
     """Return the verdict on a journal in one sentence."""
     if bad_seq is None:
@@ -146,11 +179,19 @@ def _backup(parsed: argparse.Namespace) -> int:
     folder, _ = data()
     if not (folder / FILE).exists():
         raise Failed(f"There is no journal in {folder} yet: nothing was walked.")
+    tally = carried.Tally()
+    pack = partial(carried.pack, Sounds(folder), tally)
+    also: Work = nothing_else if parsed.without_remarks else pack
     try:
-        verdict = back_up(folder / FILE, parsed.file)
+        verdict = back_up(folder / FILE, parsed.file, also)
     except BackupFailed as error:
         raise Failed(str(error)) from error
+    except UnknownEvent as error:
+        raise Failed(f"{error} {_WITHOUT}") from error
     print(f"{parsed.file}: {verdict.rows} rows, whole, head {verdict.head[:16]}.")
+    if tally:
+        print(*_sounds_said(tally, "in it"), sep="\n")
+        print("Voices are in it. For whoever shall only read the journal: --without-remarks.")
     print("Put it where no fire and no thief takes both.")
     return 0
 
@@ -162,15 +203,23 @@ def _restore(parsed: argparse.Namespace) -> int:
             "numbers that may have been used since. Say so with --new-device."
         )
     folder, site = data()
+    tally = carried.Tally()
+    sounds = None if parsed.without_remarks else Sounds(folder)
+    unpack = partial(carried.unpack, sounds, tally)
     with home.take(folder):
         try:
-            moved = restore(parsed.file, folder, SystemClock())
-        except BackupFailed as error:
+            moved = restore(parsed.file, folder, SystemClock(), unpack)
+        except (BackupFailed, SoundsFailed) as error:
             raise Failed(str(error)) from error
+        except UnknownEvent as error:
+            raise Failed(f"{error} {_WITHOUT}") from error
         with closing(Journal(folder)) as journal:
             with kept_signed(journal, site):
                 pass
             print(f"Kiosk {journal.kiosk} goes on after row {moved.seq} of kiosk {moved.kiosk}.")
+    if tally:
+        print(*_sounds_said(tally, "here"), sep="\n")
+        print("Whoever was erased after the backup was made is heard again: erase them anew.")
     print("If the old device still works, retire it: 'kiosk log retire' there.")
     return 0
 

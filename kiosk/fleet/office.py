@@ -18,7 +18,8 @@ QUESTIONS: Final = {
     "late": "select shop, name, machine, duty, day, until_at, stand, session, practice from "
     "fleet.late_tonight",
     "notice": "select shop, machine, barrel, analysis, state, over_of_four, over_of_five, "
-    "last_day, practice from fleet.under_notice order by state, shop, machine, barrel",
+    "average_least, average_most, last_day, practice from fleet.under_notice "
+    "order by state, shop, machine, barrel",
     "holds": "select procedure, step, times, shops, median_s, ninth_of_ten_s, longest_s, practice "
     "from fleet.longest_holds",
     "heard": "select shop, kiosk, head_seq, last_heard, whole_until, troubles, practice from "

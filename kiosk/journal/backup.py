@@ -5,7 +5,7 @@ from __future__ import annotations
 import os
 import secrets
 import sqlite3
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import closing, contextmanager
 from pathlib import Path
 
@@ -16,22 +16,31 @@ from kiosk.journal.shop_facts import KioskMoved, ShopEvent
 from kiosk.journal.store import FILE, Journal
 from kiosk.journal.verify import check, is_journal, open_read_only
 
+Work = Callable[[Path], None]
+"""What else is done with a copy before it gets its name; it may raise what ends the copying."""
+
+
+def nothing_else(_: Path) -> None:
+    """Leave a copy as it is."""
+
 
 class BackupFailed(Exception):
     """A backup cannot be taken or restored; the message says why and how to mend it."""
 
 
-def back_up(file: Path, target: Path) -> Verdict:
+def back_up(file: Path, target: Path, also: Work = nothing_else) -> Verdict:
     """Copy a journal that may be in use into a new file; return the verdict on the copy.
 
     The copy gets its name when it is whole and on the disk, not before. Raises BackupFailed.
     """
     with _half_written(target) as half:
         _copy(file, half)
-        return _whole(half)
+        verdict = _whole(half)
+        also(half)
+        return verdict
 
 
-def restore(backup: Path, folder: Path, clock: Clock) -> KioskMoved:
+def restore(backup: Path, folder: Path, clock: Clock, also: Work = nothing_else) -> KioskMoved:
     """Put a backup into a folder without a journal, and go on with it as a new kiosk.
 
     Under its old id it would give out numbers that its kiosk may have used since. The backup
@@ -42,6 +51,7 @@ def restore(backup: Path, folder: Path, clock: Clock) -> KioskMoved:
     _whole(backup)
     with _half_written(folder / FILE) as half:
         _copy(backup, half)
+        also(half)
         moved = _moved(half, clock)
         _whole(half)
     return moved

@@ -16,6 +16,10 @@ _MACHINE = "case when json_valid(body) then json_extract(body, '$.fact.machine')
 
 _WORKER = "case when json_valid(body) then json_extract(body, '$.fact.worker') end"
 
+_REPLACED = """kind = 'StepConfirmed'
+    and case when json_valid(body) then json_extract(body, '$.fact.answer') end = 'replaced'"""
+"""The inspection of a wearing part that was replaced: no other step is answered so."""
+
 INDEXES: Final = f"""
 create index if not exists journal_begun on journal ({_MACHINE}, seq)
     where kind = 'SessionStarted';
@@ -23,6 +27,7 @@ create index if not exists journal_begun_by on journal ({_WORKER}, seq)
     where kind = 'SessionStarted';
 create index if not exists journal_ended on journal (session) where {ENDS};
 create index if not exists journal_moves on journal (seq) where {_MOVES};
+create index if not exists journal_replaced on journal (seq) where {_REPLACED};
 create index if not exists journal_shop on journal (kind, seq) where session = 'shop';
 """
 
@@ -70,6 +75,17 @@ RECENT: Final = f"""
 select seq, session, kind, utc, mono_us, boot, body from journal indexed by journal_begun
 where kind = 'SessionStarted' and {_MACHINE} = ? and json_extract(body, '$.fact.practice') = ?
 order by seq desc limit ?
+"""  # noqa: S608
+
+FIRST_BEGUN: Final = f"""
+select kind, utc, mono_us, boot, body from journal indexed by journal_begun
+where kind = 'SessionStarted' and {_MACHINE} = ? and json_extract(body, '$.fact.practice') = ?
+order by seq limit 1
+"""  # noqa: S608
+
+REPLACED: Final = f"""
+select session, kind, utc, mono_us, boot, body from journal indexed by journal_replaced
+where {_REPLACED} order by seq desc
 """  # noqa: S608
 
 ENDED: Final = f"select 1 from journal where session = ? and {ENDS} limit 1"  # noqa: S608

@@ -107,6 +107,26 @@ class Queries:
             end = self._db.execute(last, [session]).fetchone()
             yield str(session), codec.event(*columns), codec.event(*end)
 
+    def first_begun(self, machine: str, *, practice: bool) -> Event | None:
+        """Return the beginning of a machine's first session; None without one.
+
+        Raises codec.UnknownEvent.
+        """
+        row = self._db.execute(indexes.FIRST_BEGUN, [machine, practice]).fetchone()
+        return None if row is None else codec.event(*row)
+
+    def replaced(self) -> Iterator[tuple[Event, Event]]:
+        """Yield the confirmations by which a part was replaced in a session, the newest first, each
+        after the beginning of its session. Raises codec.UnknownEvent.
+        """
+        first = """
+            select kind, utc, mono_us, boot, body from journal where session = ?
+            order by seq limit 1
+        """
+        for session, *columns in self._db.execute(indexes.REPLACED):
+            begun = self._db.execute(first, [session]).fetchone()
+            yield codec.event(*begun), codec.event(*columns)
+
     def sessions(self) -> list[str]:
         """Return the ids of all sessions, oldest first; the shop's stream is none."""
         return [str(row[0]) for row in self._db.execute(indexes.SESSIONS)]

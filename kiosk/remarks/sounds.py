@@ -31,6 +31,11 @@ class Lies(StrEnum):
     UNREADABLE = "unreadable"
 
 
+def hashed(data: bytes, sha256: str) -> bytes | Lies:
+    """Return a sound whose hash is the one that the journal has."""
+    return data if hashlib.sha256(data).hexdigest() == sha256 else Lies.ALTERED
+
+
 class Sounds:
     """The sounds of one data folder, for the kiosk's own account only."""
 
@@ -64,8 +69,8 @@ class Sounds:
             raise SoundsFailed(file_failed(self.folder, error)) from error
         return sha256
 
-    def look(self, sha256: str) -> Lies:
-        """Return whether the sound of this hash lies here, with its hash computed anew."""
+    def read(self, sha256: str) -> bytes | Lies:
+        """Return the bytes whose hash this is, or what lies in their place."""
         if not _HASH.fullmatch(sha256):
             return Lies.MISSING
         try:
@@ -74,7 +79,12 @@ class Sounds:
             return Lies.MISSING
         except OSError:
             return Lies.UNREADABLE
-        return Lies.HERE if hashlib.sha256(data).hexdigest() == sha256 else Lies.ALTERED
+        return hashed(data, sha256)
+
+    def look(self, sha256: str) -> Lies:
+        """Return whether the sound of this hash lies here, with its hash computed anew."""
+        found = self.read(sha256)
+        return found if isinstance(found, Lies) else Lies.HERE
 
     def erase(self, sounds: Collection[str]) -> None:
         """Erase sounds, by their hashes; some may be gone already. Raises SoundsFailed."""

@@ -76,7 +76,7 @@ def next_due(
     where there is no such time.
     """
     known = (at for at in (done_utc, first_utc) if at is not None)
-    since = day_of(next(known, now_utc), zone)
+    since = min(day_of(next(known, now_utc), zone), _LATEST)
     duty = Duty.PART if one.part is not None else Duty.INTERVAL
     return _by_day(
         f"{one.id}", duty, machine.id, one.title, since + timedelta(days=one.days),

@@ -302,15 +302,21 @@ class Ledger:
         return self._due.spaced(now_utc, practice=practice)
 
     def schedule_deviations(
-        self, first: date, last: date, now_utc: float, *, practice: bool
-    ) -> tuple[Deviation, ...]:
+        self, first: date, last: date, now_utc: float, *, practice: bool,
+        entered: Iterable[Entered] | None,
+    ) -> tuple[Deviation, ...]:  # fmt: skip
         """Return what was late, early, left unfinished or never started on some business days, and
-        what is overdue now; heaviest first."""
-        return self._due.deviations(first, last, now_utc, practice=practice)
+        what is overdue now; heaviest first.
+
+        `entered` are the laboratory's results in force; where they cannot be read, None, nothing is
+        said of samples.
+        """
+        return self._due.deviations(first, last, now_utc, practice=practice, entered=entered)
 
     def eyes_first(
-        self, now_utc: float, *, practice: bool, days: int = 3, limit: int | None = 50
-    ) -> tuple[Deviation, ...]:
+        self, now_utc: float, *, practice: bool, entered: Iterable[Entered] | None,
+        days: int = 3, limit: int | None = 50,
+    ) -> tuple[Deviation, ...]:  # fmt: skip
         """Return what a supervisor should see first, heaviest first.
 
         These are the deviations of sessions that were at work in the last days or are open, and
@@ -324,7 +330,9 @@ class Ledger:
         found = [rows.line(row).session for row in self._file.all(recent, [practice, since])]
         seen = [x for session in found for x in self.deviations(session, now_utc)]
         today = day_of(now_utc, self._zone)
-        due = self._due.deviations(today - timedelta(days=days), today, now_utc, practice=practice)
+        due = self.schedule_deviations(
+            today - timedelta(days=days), today, now_utc, practice=practice, entered=entered
+        )
         seen += [one for one in due if not one.session or not self._signed_off(one.session)]
         return in_order(seen)[:limit]
 

@@ -17,7 +17,7 @@ from kiosk.review.intervals import next_due
 from kiosk.review.ledger_file import LedgerFile
 from kiosk.review.record import Ended
 from kiosk.review.results import Entered, heads_of
-from kiosk.review.sampling import Sampling, samplings
+from kiosk.review.sampling import Sampling, samplings, soonest
 from kiosk.review.schedule import DAILY, Due, Duty, Kept, daily, kept
 from kiosk.review.schedule import in_order as by_time
 from kiosk.trade.code_dates import day_of, site_zone
@@ -45,8 +45,14 @@ class DueBook:
         if begun is None:
             return ()
         first = max(first, day_of(begun, site_zone(self.site.time_zone)) - timedelta(days=1))
-        dues = daily(self.site, self.library, self.schedule, first, self._after(last), duties)
-        asked = {one.id for one in dues if one.day <= last and one.until_utc >= begun}
+        # Whether a day check was missed is told by what else was walked on its day.
+        needed = DAILY if Duty.CHECK in duties else duties
+        dues = daily(self.site, self.library, self.schedule, first, self._after(last), needed)
+        asked = {
+            one.id
+            for one in dues
+            if one.duty in duties and one.day <= last and one.until_utc >= begun
+        }
         sessions = self._sessions(dues, practice=practice)
         found = kept(dues, sessions, now_utc, practice=practice)
         return tuple(one for one in found if one.due.id in asked)
@@ -121,12 +127,21 @@ class DueBook:
         return [] if kind is None else [id_ for id_, part in kind.parts.items() if part.wears]
 
     def deviations(
-        self, first: date, last: date, now_utc: float, *, practice: bool
-    ) -> tuple[Deviation, ...]:
-        """Return what was not done in its time on some business days, and what is overdue now."""
-        found = self.kept(first, last, now_utc, practice=practice)
-        spaced = self.spaced(now_utc, practice=practice)
-        return in_order(schedule_deviations([*found, *spaced], self.rules, self.site))
+        self, first: date, last: date, now_utc: float, *, practice: bool,
+        entered: Iterable[Entered] | None,
+    ) -> tuple[Deviation, ...]:  # fmt: skip
+        """Return what was not done in its time on some business days, and what is overdue now.
+
+        Of the samples that are overdue on a machine one is told.
+        """
+        found = [
+            *self.kept(first, last, now_utc, practice=practice),
+            *self.spaced(now_utc, practice=practice),
+        ]
+        if entered is not None:
+            samples = self.samplings(entered, now_utc, practice=practice)
+            found += [one.kept for one in soonest(samples)]
+        return in_order(schedule_deviations(found, self.rules, self.site))
 
     def _one(self, sql: str, *args: Any) -> float | None:
         found = self.file.one(sql, *args)

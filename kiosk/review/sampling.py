@@ -67,3 +67,14 @@ def samplings(
             last = days[max(days)] if days else None
             kept = next_sample(site, machine, head, days, now_utc)
             yield Sampling(barrel=head, kept=kept, last=last)
+
+
+def soonest(found: Iterable[Sampling]) -> tuple[Sampling, ...]:
+    """Return of each machine the sample that is wanted first, for all its heads at one go."""
+    first: dict[str, Sampling] = {}
+    for one in found:
+        due = one.kept.due
+        before = first.setdefault(due.machine, one)
+        if due.until_utc < before.kept.due.until_utc:
+            first[due.machine] = one
+    return tuple(first.values())

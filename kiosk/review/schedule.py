@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
-from collections.abc import Collection, Iterable
+from collections import defaultdict
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 from enum import StrEnum
@@ -52,6 +53,8 @@ class Stand(StrEnum):
     """Its time is over and nothing was begun for it, or nothing recorded."""
     OUT_OF_SERVICE = "out of service"
     """The machine had been taken out of service; nothing was due on it."""
+    NOT_OPENED = "not opened"
+    """Of a day check: the machine was not walked on that day, so that there was none to make."""
 
 
 class BadTime(ValueError):
@@ -90,6 +93,9 @@ class Kept:
     at_utc: float = 0.0
     """When it was done, or its session was last at work; 0 when there is none."""
 
+
+_Claim = tuple[Due, Sequence[Brief]]
+"""Something due, and the sessions that count for it."""
 
 _EARLIEST = date(2001, 1, 1)
 """A day before this one is told by a clock with a flat battery; nothing is due on it."""
@@ -211,13 +217,17 @@ def kept(
 
     A session counts for the last due of its machine and procedure whose claim had begun. `practice`
     says which sessions are looked at: those of an invented shop, or real ones.
+
+    A day check is missed only on a day on which the machine was walked, and never stood out of
+    service while the check was due. So with a day's check the other work of that day must be among
+    the `dues`.
     """
     by_machine: dict[str, list[Brief]] = {}
     for one in sorted(records, key=lambda one: (one.begun_utc, one.session)):
         if one.practice == practice:
             by_machine.setdefault(one.machine, []).append(one)
-    walks = {machine: _Walks(mine) for machine, mine in by_machine.items()}
-    found: list[Kept] = []
+    walks = defaultdict(_Walks, {machine: _Walks(mine) for machine, mine in by_machine.items()})
+    claims: list[_Claim] = []
     groups: dict[tuple[str, tuple[str, ...]], list[Due]] = {}
     for due in dues:
         groups.setdefault((due.machine, due.procedures), []).append(due)
@@ -225,18 +235,24 @@ def kept(
         group.sort(key=in_order)
         ends = [one.claim_utc for one in group[1:]] + [float("inf")]
         for due, end in zip(group, ends, strict=True):
-            found.append(_kept(due, end, walks.get(due.machine, _Walks([])), now_utc))
+            begun = walks[due.machine].begun(due.claim_utc, end)
+            claims.append((due, [one for one in begun if one.procedure in due.procedures]))
+    walked = _walked(claims, walks)
+    found = [
+        _kept(due, claimed, walks[due.machine], now_utc, walked=(due.machine, due.day) in walked)
+        for due, claimed in claims
+    ]
     return tuple(sorted(found, key=lambda one: in_order(one.due)))
 
 
 class _Walks:
     """The sessions of one machine, in the order in which they began."""
 
-    def __init__(self, sessions: list[Brief]) -> None:
+    def __init__(self, sessions: Sequence[Brief] = ()) -> None:
         self._sessions = sessions
         self._begun = [one.begun_utc for one in sessions]
 
-    def begun(self, from_utc: float, until_utc: float) -> list[Brief]:
+    def begun(self, from_utc: float, until_utc: float) -> Sequence[Brief]:
         """Return those begun from a moment on and before another."""
         first, end = bisect_left(self._begun, from_utc), bisect_left(self._begun, until_utc)
         return self._sessions[first:end]
@@ -246,9 +262,38 @@ class _Walks:
         count = bisect_right(self._begun, until_utc)
         return self._sessions[count - 1] if count else None
 
+    def out(self, from_utc: float, until_utc: float) -> bool:
+        """True when the machine stood out of service at some moment between two."""
+        first = max(0, bisect_right(self._begun, from_utc) - 1)
+        return any(
+            one.ended is Ended.OUT_OF_SERVICE and one.last_utc <= until_utc
+            for one in self._sessions[first : bisect_right(self._begun, until_utc)]
+        )
 
-def _kept(due: Due, end: float, walks: _Walks, now_utc: float) -> Kept:
-    claimed = [one for one in walks.begun(due.claim_utc, end) if one.procedure in due.procedures]
+
+def _walked(claims: Sequence[_Claim], walks: Mapping[str, _Walks]) -> set[tuple[str, date]]:
+    """Return the machines that were walked, each with the day.
+
+    A session of daily work counts for the day whose work it is, any other for the day within whose
+    time for a check it was begun.
+    """
+    daily_work: dict[str, set[str]] = {}
+    for due, _ in claims:
+        daily_work.setdefault(due.machine, set()).update(due.procedures)
+    found = {(due.machine, due.day) for due, claimed in claims if claimed}
+    found |= {
+        (due.machine, due.day)
+        for due, _ in claims
+        if due.duty is Duty.CHECK
+        for one in walks[due.machine].begun(due.claim_utc, due.until_utc)
+        if one.procedure not in daily_work[due.machine]
+    }
+    return found
+
+
+def _kept(
+    due: Due, claimed: Sequence[Brief], walks: _Walks, now_utc: float, *, walked: bool
+) -> Kept:
     done = next((one for one in claimed if one.ended is Ended.COMPLETE), None)
     if done is not None:
         stand = Stand.DONE
@@ -264,8 +309,12 @@ def _kept(due: Due, end: float, walks: _Walks, now_utc: float) -> Kept:
         stand = Stand.OUT_OF_SERVICE
     elif now_utc <= due.until_utc:
         stand = Stand.DUE
+    elif due.duty is Duty.CHECK and walks.out(due.from_utc, due.until_utc):
+        stand = Stand.OUT_OF_SERVICE
+    elif last is not None:
+        stand = Stand.NOT_FINISHED
     else:
-        stand = Stand.MISSED if last is None else Stand.NOT_FINISHED
+        stand = Stand.MISSED if walked or due.duty is not Duty.CHECK else Stand.NOT_OPENED
     at_utc = 0.0 if last is None else last.last_utc
     return Kept(due=due, stand=stand, session="" if last is None else last.session, at_utc=at_utc)
 

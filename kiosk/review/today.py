@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from datetime import timedelta
 from itertools import chain
 from typing import Final
@@ -12,12 +12,15 @@ from kiosk.engine.events import Event, SessionAborted, SessionCompleted, Session
 from kiosk.journal.queries import Queries
 from kiosk.journal.shop_facts import ResultEntered, ResultStruck
 from kiosk.procedure.load import Library
-from kiosk.procedure.review_rules import Schedule
-from kiosk.procedure.site import Site
+from kiosk.procedure.review_rules import Interval, Schedule
+from kiosk.procedure.site import Machine, Site
+from kiosk.review.intervals import next_due
+from kiosk.review.ledger_reading import PlanOf
 from kiosk.review.ledger_rows import Short
 from kiosk.review.record import Ended
+from kiosk.review.replaced import last_replaced
 from kiosk.review.results import Entered, heads_of, results
-from kiosk.review.sampling import Sampling, samplings
+from kiosk.review.sampling import samplings, soonest
 from kiosk.review.schedule import Kept, Stand, daily, kept
 from kiosk.trade.code_dates import day_of, site_zone
 
@@ -58,12 +61,16 @@ class Today:
     schedule: Schedule
     sessions: tuple[Short, ...]
     entered: tuple[Entered, ...]
+    done: Mapping[tuple[str, str], float] = field(default_factory=dict)
+    """When each interval was last fulfilled on a machine: id and machine to POSIX seconds."""
+    first: Mapping[str, float] = field(default_factory=dict)
+    """When the first session of each machine began, POSIX seconds."""
 
     def due(self, now_utc: float) -> dict[str, tuple[Dated, ...]]:
         """Return what is open on each machine, the soonest first: of each daily work the one whose
-        turn it is, and a sample once it is time. Raises BadTime.
+        turn it is, and a sample, a part or the like once it is time. Raises BadTime.
         """
-        found = [*self._daily(now_utc), *self._samples(now_utc)]
+        found = [*self._daily(now_utc), *self._samples(now_utc), *self._spaced(now_utc)]
         found.sort(key=lambda one: one.kept.due.until_utc)
         return {
             machine.id: tuple(one for one in found if one.kept.due.machine == machine.id)
@@ -89,23 +96,32 @@ class Today:
         """Yield of each machine the sample that is wanted soonest, once it is time for it."""
         heads = heads_of(self.site, self.library)
         named = self.schedule.samples
-        soonest: dict[str, Sampling] = {}
-        for one in samplings(self.site, heads, named, self.sessions, self.entered, now_utc):
-            due = one.kept.due
+        found = samplings(self.site, heads, named, self.sessions, self.entered, now_utc)
+        for one in soonest(found):
             if one.kept.stand is Stand.NOT_YET:
                 continue
-            before = soonest.get(due.machine)
-            if before is None or due.until_utc < before.kept.due.until_utc:
-                soonest[due.machine] = one
-        for one in soonest.values():
             mine = replace(one.kept, due=replace(one.kept.due, procedures=named))
             yield Dated(mine, named, never=one.last is None)
 
+    def _spaced(self, now_utc: float) -> Iterator[Dated]:
+        """Yield what is due every so many days, once it is time for it."""
+        zone = site_zone(self.site.time_zone)
+        for one, machine in _intervals(self.site, self.schedule):
+            done = self.done.get((one.id, machine.id))
+            first = self.first.get(machine.id)
+            kept = next_due(one, machine, done, first, zone, now_utc)
+            if kept.stand is not Stand.NOT_YET:
+                yield Dated(kept, () if one.procedure is None else (one.procedure,))
+
 
 def today(
-    site: Site, library: Library, schedule: Schedule, journal: Queries, now_utc: float
-) -> Today:
-    """Ask the journal. Raises codec.UnknownEvent when it cannot be read."""
+    site: Site, library: Library, schedule: Schedule, journal: Queries, plan_of: PlanOf,
+    now_utc: float,
+) -> Today:  # fmt: skip
+    """Ask the journal; `plan_of` tells which steps of a session looked at which part.
+
+    Raises codec.UnknownEvent when the journal cannot be read.
+    """
     practice, named = site.practice, schedule.samples
     sessions: dict[str, Short] = {}
     for machine in site.machines:
@@ -117,7 +133,40 @@ def today(
     since = journal.row_at(now_utc - _RESULTS_S)
     told = journal.numbered_shop_events(ResultEntered, ResultStruck, since=since)
     entered = results([event for _, event in told], practice=practice)
-    return Today(site, library, schedule, tuple(sessions.values()), entered)
+    begun = {
+        one.id: journal.first_begun(one.id, practice=practice) for one in site.machines
+    }  # fmt: skip
+    return Today(
+        site, library, schedule, tuple(sessions.values()), entered,
+        done=_done(site, schedule, journal, plan_of),
+        first={machine: event.at.utc for machine, event in begun.items() if event is not None},
+    )  # fmt: skip
+
+
+def _intervals(site: Site, schedule: Schedule) -> Iterator[tuple[Interval, Machine]]:
+    for one in schedule.intervals:
+        for machine in site.machines:
+            if machine.kind == one.machine_kind:
+                yield one, machine
+
+
+def _done(
+    site: Site, schedule: Schedule, journal: Queries, plan_of: PlanOf
+) -> dict[tuple[str, str], float]:
+    """Return when each interval was last fulfilled on a machine; those that never were left out."""
+    every = list(_intervals(site, schedule))
+    parts = {(machine.id, one.part) for one, machine in every if one.part is not None}
+    zone, practice = site_zone(site.time_zone), site.practice
+    replaced = last_replaced(journal, plan_of, parts, zone, practice=practice)
+    found: dict[tuple[str, str], float] = {}
+    for one, machine in every:
+        if one.part is not None and (machine.id, one.part) in replaced:
+            found[one.id, machine.id] = replaced[machine.id, one.part]
+        elif one.procedure is not None:
+            walked = journal.walked(machine.id, one.procedure, practice=practice, most=1)
+            for session in walked:
+                found[one.id, machine.id] = journal.events(session)[-1].at.utc
+    return found
 
 
 def _begun(one: Short) -> float:

@@ -7,6 +7,7 @@ from contextlib import closing
 from dataclasses import replace
 from datetime import date, timedelta
 from decimal import Decimal
+from statistics import geometric_mean
 
 import pytest
 
@@ -22,7 +23,15 @@ from kiosk.review.barrels import barrels
 from kiosk.review.recording import record_of
 from kiosk.review.results import results
 from kiosk.review.schedule import Stand, daily, kept
-from kiosk.trade.authorities import authority
+from kiosk.trade.authorities import (
+    Analysis,
+    Authorities,
+    Authority,
+    Enforcing,
+    MicrobialLimit,
+    Product,
+    authority,
+)
 from kiosk.trade.rounding import read_amount
 from tests.fleet.journals import ABOUT, rows, shipped, walk
 from tests.histories import history, library, site
@@ -45,10 +54,17 @@ def journal_session(journal, session, machine, procedure, begins, ends, end, pra
 
 
 def invent_nights(folder, dues, chance):
-    """Journal, for each due, sessions that keep it or do not."""
+    """Journal, for each due, sessions that keep it or do not; samples; and machines not in use."""
     planned = []
+    shut = {(one.machine, one.day) for one in dues if chance.random() < 0.1}
     for due in dues:
         what = chance.choice((ON_TIME, ON_TIME, LATE, MISSED, LEFT, OUT))
+        if (due.machine, due.day) in shut:
+            what = MISSED
+            if chance.random() < 0.1:
+                begins = chance.uniform(due.claim_utc, due.until_utc)
+                other = replace(due, procedures=("sample-twin-gravity",))
+                planned.append((begins, begins + 600, other, e.SessionCompleted(), True))
         begins = chance.uniform(due.claim_utc, due.until_utc)
         ends = chance.uniform(begins, due.until_utc)
         end = e.SessionCompleted()
@@ -78,14 +94,19 @@ def test_who_is_late_is_who_the_review_calls_late(head_office, tmp_path, seed):
     shipped(tmp_path, head_office.admit("one"), about=told)
     line = head_office.admin
     line.execute("update fleet.kiosk set whole_until = 'infinity'")
-    seen = set()
+    seen, none_due = set(), set()
     for hours in range(0, NIGHTS * 24, 5):
         at = dues[0].from_utc + hours * HOUR
-        expected = {
-            (one.due.id, one.stand, one.session)
+        asked = [
+            one
             for one in kept(dues, records, at, practice=True)
             if at - 24 * HOUR <= one.due.until_utc < at
-            and one.stand in (Stand.MISSED, Stand.NOT_FINISHED, Stand.LATE)
+        ]
+        none_due |= {one.stand for one in asked if one.due.duty == "check"}
+        expected = {
+            (one.due.id, one.stand, one.session)
+            for one in asked
+            if one.stand in (Stand.MISSED, Stand.NOT_FINISHED, Stand.LATE)
         }
         found = line.execute(
             "select day || '/' || duty || '/' || machine, stand, session "
@@ -95,6 +116,7 @@ def test_who_is_late_is_who_the_review_calls_late(head_office, tmp_path, seed):
         assert set(found) == expected
         seen |= {stand for _, stand, _ in found}
     assert seen == {Stand.MISSED, Stand.NOT_FINISHED, Stand.LATE}
+    assert {Stand.NOT_OPENED, Stand.OUT_OF_SERVICE} <= none_due
 
 
 def test_of_a_shop_that_is_offline_nobody_says_that_it_is_late(head_office, tmp_path):
@@ -128,9 +150,8 @@ AMOUNTS = ("< 10", "< 100000", "> 5", "> 60000", "est. 900", "1,200", "70000", "
            "spreaders", "laboratory accident", "~ 51000", "50000", "10")  # fmt: skip
 
 
-@pytest.mark.parametrize("name", ["usda", "north-carolina", "maryland"])
-def test_a_barrel_stands_where_the_review_says_it_stands(head_office, tmp_path, name):
-    chance = random.Random(name)
+def invent_results(folder, chance, amounts=AMOUNTS):
+    """Journal laboratory results of twelve barrels, some of them struck; return those in force."""
     facts = []
     for n in range(300):
         facts.append(
@@ -139,15 +160,20 @@ def test_a_barrel_stands_where_the_review_says_it_stands(head_office, tmp_path, 
                 (FIRST + timedelta(days=chance.randrange(20))).isoformat(),
                 chance.choice(("plain", "bulky", "milk")),
                 chance.choice(("total count", "coliform")),
-                chance.choice(AMOUNTS), chance.choice(("g", "g", "g", "mL")), "Lab", f"{n}", "ana",
+                chance.choice(amounts), chance.choice(("g", "g", "g", "mL")), "Lab", f"{n}", "ana",
                 True,
             )
         )  # fmt: skip
         if chance.random() < 0.1:
             facts.append(ResultStruck(f"r{chance.randrange(n + 1)}", "wrong", "ana"))
-    with closing(Journal(tmp_path)) as journal:
+    with closing(Journal(folder)) as journal:
         journal.append_shop([ShopEvent(Instant(1e9, 1.0, "b"), KEY, fact) for fact in facts])
-        entered = results(journal.shop_events(), practice=True)
+        return results(journal.shop_events(), practice=True)
+
+
+@pytest.mark.parametrize("name", ["usda", "north-carolina", "maryland"])
+def test_a_barrel_stands_where_the_review_says_it_stands(head_office, tmp_path, name):
+    entered = invent_results(tmp_path, random.Random(name))
     shipped(tmp_path, head_office.admit("one", name))
     judged = barrels(entered, authority(load_authorities(), name), FIRST + timedelta(days=30))
     expected = {
@@ -161,6 +187,108 @@ def test_a_barrel_stands_where_the_review_says_it_stands(head_office, tmp_path, 
     bad = {key for key, state in expected.items() if state in ("notice", "action")}
     noticed = office.ask(head_office.admin, "notice")
     assert {row[1:4] for row in noticed.rows} == bad
+
+
+AVERAGED = Authority(
+    id="invented-average", title="An older ordinance (invented)", law="invented",
+    enforcing=Enforcing.LOG_AVERAGE, source="invented", tag="invented",
+    limits=(
+        MicrobialLimit(test=Analysis.TOTAL_COUNT, products=(Product.PLAIN,), most=Decimal(50_000)),
+        MicrobialLimit(test=Analysis.TOTAL_COUNT, products=(Product.BULKY,), most=Decimal(900)),
+        MicrobialLimit(test=Analysis.COLIFORM, products=(Product.PLAIN,), most=Decimal("10")),
+        MicrobialLimit(test=Analysis.COLIFORM, products=(Product.MILK,), most=Decimal("0.5")),
+    ),
+)  # fmt: skip
+
+
+@pytest.fixture
+def by_average(head_office):
+    """A head office that knows an invented authority that goes by the logarithmic average."""
+    office.put_limits(head_office.admin, Authorities(authorities=(AVERAGED,)))
+    yield head_office
+    office.put_limits(head_office.admin, load_authorities())
+
+
+@pytest.mark.parametrize("seed", range(3))
+def test_a_logarithmic_average_is_judged_as_the_review_judges_it(by_average, tmp_path, seed):
+    # Numbers of which two or four come to the limit exactly, where a rounded mean may not.
+    exact = ("5", "20", "10", "2.5", "40", "450", "1800", "25000", "100000", "0", "0.5", "> 900")
+    entered = invent_results(tmp_path, random.Random(seed), AMOUNTS + exact)
+    shipped(tmp_path, by_average.admit("one", AVERAGED.id))
+    judged = [
+        one for one in barrels(entered, AVERAGED, FIRST + timedelta(days=30)) if one.days
+    ]  # fmt: skip
+    states = {
+        (one.of.machine, one.of.barrel, str(one.of.analysis)): str(one.state) for one in judged
+    }
+    found = by_average.rows("select machine, barrel, analysis, state from fleet.standing")
+    assert {tuple(key): state for *key, state in found} == states
+    assert set(states.values()) >= {"clear", "unknown", "action"}
+    bad = {key for key, state in states.items() if state == "action"}
+    assert {row[1:4] for row in office.ask(by_average.admin, "notice").rows} == bad
+    means = by_average.rows(
+        "select machine, barrel, analysis, average_least, average_most from fleet.standing"
+    )
+    expected = {tuple(map(str, (x.of.machine, x.of.barrel, x.of.analysis))): x for x in judged}
+    for *key, least, most in means:
+        average = expected[tuple(key)].average
+        assert (least is None) == (average is None)
+        if average is not None:
+            assert float(least) == pytest.approx(average.low, rel=1e-3, abs=0.05)
+            assert float(most or "inf") == pytest.approx(average.high, rel=1e-3, abs=0.05)
+
+
+@pytest.mark.parametrize(
+    ("amounts", "state"),
+    [
+        # The geometric mean is the limit exactly: "exceeds" is more than that.
+        (("5000", "50000", "50000", "500000"), "clear"),
+        (("5000", "50000", "50000", "500001"), "action"),
+        # More than the limit, however little.
+        (("5000", "50000", "50000", "> 500000"), "action"),
+        (("5000", "50000", "50000", "> 400000"), "unknown"),
+        (("< 5001", "50000", "50000", "500000"), "unknown"),
+        (("< 5000", "50000", "50000", "500000"), "clear"),
+        # Three results a million times too low hide the fourth; five results are one too many.
+        (("1", "1", "1", "9000000"), "clear"),
+        (("9000000000000000000", "1", "1", "1", "9000000"), "clear"),
+        (("spreaders",), "unknown"),
+        (("50001", "spreaders", "laboratory accident"), "action"),
+    ],
+)
+def test_the_mean_is_the_one_that_the_standard_library_computes(
+    by_average, tmp_path, amounts, state
+):
+    """Python's statistics.geometric_mean; "exceeds" read as more than."""
+    facts = [
+        ResultEntered(
+            f"r{n}", "m", "left", f"2026-09-0{n + 1}", "plain", "total count", amount, "g", "Lab",
+            "", "ana", True,
+        )
+        for n, amount in enumerate(amounts)
+    ]  # fmt: skip
+    with closing(Journal(tmp_path)) as journal:
+        journal.append_shop([ShopEvent(Instant(1e9, 1.0, "b"), KEY, fact) for fact in facts])
+    shipped(tmp_path, by_average.admit("one", AVERAGED.id))
+    ((found, least, most),) = by_average.rows(
+        "select state, average_least, average_most from fleet.standing"
+    )
+    assert found == state
+    if all(one.isdigit() for one in amounts):
+        mean = geometric_mean([float(one) for one in amounts[-4:]])
+        assert float(least) == float(most) == pytest.approx(mean, abs=0.051)
+
+
+def test_a_number_that_is_longer_than_any_kiosk_takes_stops_no_question(head_office, tmp_path):
+    with closing(Journal(tmp_path)) as journal:
+        for n, amount in enumerate(("9" * 200_000, "> " + "9" * 119, "9" * 120)):
+            fact = ResultEntered(
+                f"r{n}", "m", "left", f"2026-09-0{n + 1}", "plain", "coliform", amount, "g", "Lab",
+                "", "ana", True,
+            )  # fmt: skip
+            journal.append_shop([ShopEvent(Instant(1e9, 1.0, "b"), KEY, fact)])
+    shipped(tmp_path, head_office.admit("one", "usda"))
+    assert head_office.rows("select over_of_five, state from fleet.standing") == [(1, "unknown")]
 
 
 def test_results_are_not_judged_where_no_authority_is_named(head_office, tmp_path):
