@@ -4,15 +4,18 @@ from __future__ import annotations
 
 import time
 from collections.abc import Callable, Iterable, Mapping, Sequence
+from dataclasses import replace
 from pathlib import Path
+from typing import Final
 
 from kiosk.checking.gather import Gathered, Sources, gather
 from kiosk.checking.instruments import Instruments, open_instruments
 from kiosk.checking.proving import Fitted, Named, count, fit_all, prove_all
-from kiosk.checking.rule import Finding, NotLookedAt, Severity
+from kiosk.checking.rule import Finding, NotLookedAt, Rule, Severity
 from kiosk.checking.rules import RULES, page
 from kiosk.checking.subject import Subject
 from kiosk.languages.words import languages
+from kiosk.procedure.fault import Fault
 from kiosk.proof.beside import cores
 
 Show = Callable[[str], None]
@@ -41,11 +44,7 @@ def check(
     findings = [Finding(one, Severity.ERROR, "file") for one in gathered.faults]
     if gathered.library is None:
         return _close(findings, gathered, 0, show)
-    fitted = {
-        one.id: fit_all(gathered.library, one)
-        for one in gathered.library.procedures.values()
-        if one.id in gathered.checked and _has_kind(gathered, one.machine_kind)
-    }
+    fitted = _fitted(gathered)
     stories: list[str] = []
     with cores() as pool:
         for name, of in fitted.items():
@@ -67,6 +66,42 @@ def check(
     for note in (*notes, *_drafted(gathered)):
         show(f"note: {note}")
     return _close(findings, gathered, plans, show)
+
+
+def errors(files: Sequence[Path], folder: Path, spoken: Sequence[str]) -> tuple[Fault, ...]:
+    """Return every error in `files`, as `check` finds them; each names its rule.
+
+    What stands in the kiosk's own words is no matter of these files, and is not looked at.
+    """
+    gathered = gather(files, folder)
+    findings = [Finding(one, Severity.ERROR, "file") for one in gathered.faults]
+    if gathered.library is not None:
+        fitted = _fitted(gathered)
+        for name, of in fitted.items():
+            findings += [_finding(one) for one in prove_all(name, of).faults]
+        with open_instruments() as opened:
+            look_at(subject_of(gathered, fitted, opened, spoken), findings, [], _OF_FILES)
+    told = sorted(one for one in findings if one.severity is Severity.ERROR)
+    return tuple(
+        dict.fromkeys(replace(one.fault, rule=one.rule) for one in told if _in_scope(one, gathered))
+    )
+
+
+_OF_FILES: Final = tuple(
+    rule
+    for rule in RULES.values()
+    if rule.severity is Severity.ERROR and rule.name != "missing-message"
+)
+
+
+def _fitted(gathered: Gathered) -> dict[str, Fitted]:
+    """Fit what is to be checked."""
+    library = gathered.library
+    return {
+        one.id: fit_all(library, one)
+        for one in (library.procedures.values() if library else ())
+        if library and one.id in gathered.checked and _has_kind(gathered, one.machine_kind)
+    }
 
 
 def _explain(name: str, show: Show) -> int:
@@ -110,9 +145,14 @@ def subject_of(
     )
 
 
-def look_at(subject: Subject, findings: list[Finding], notes: list[str]) -> None:
-    """Apply every rule."""
-    for rule in RULES.values():
+def look_at(
+    subject: Subject,
+    findings: list[Finding],
+    notes: list[str],
+    rules: Iterable[Rule] = tuple(RULES.values()),
+) -> None:
+    """Apply rules, by default all of them."""
+    for rule in rules:
         for found in rule.find(subject):
             if isinstance(found, NotLookedAt):
                 notes.append(found.what)

@@ -14,6 +14,7 @@ from pathlib import Path
 from kiosk.checking.phonemes import phonemes
 from kiosk.speaking.prompt_cache import PromptCache
 from kiosk.speaking.renderer import Renderer
+from kiosk.speaking.speech import Speech
 
 Sounds = Mapping[tuple[str, str], tuple[str, ...]]
 """(Language, phrase) to its phonemes."""
@@ -46,7 +47,7 @@ def open_instruments(prompts: Path | None = None) -> Iterator[Instruments]:
             return PromptCache(folder, renderer)
 
         def seconds(language: str, text: str) -> float:
-            with wave.open(str(prompt_cache().wave(text, language)), "rb") as file:
+            with wave.open(str(prompt_cache().wave(Speech(text, language))), "rb") as file:
                 return file.getnframes() / file.getframerate()
 
         try:

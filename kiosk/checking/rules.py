@@ -7,6 +7,7 @@ from importlib import resources
 from types import MappingProxyType
 
 from kiosk.checking import (
+    copies,
     dangers,
     doses,
     hearing,
@@ -48,6 +49,8 @@ _FOUND_BY_LOOKING = (
     Rule("need-outlived", _ERROR, needs.need_outlived),
     Rule("waives-nothing", _ERROR, needs.waives_nothing),
     Rule("missing-translation", _ERROR, sentences.missing_translation),
+    Rule("translation-behind", _ERROR, copies.translation_behind),
+    Rule("hold-taken-out", _WARNING, copies.hold_taken_out),
     Rule("missing-message", _ERROR, messages.missing_message),
     Rule("empty-text", _ERROR, sentences.empty_text),
     Rule("places-differ", _ERROR, sentences.places_differ),

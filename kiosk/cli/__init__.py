@@ -14,6 +14,7 @@ from typing import Final
 from kiosk import home
 from kiosk.cli import (
     calc,
+    check,
     crew,
     fleet,
     history,
@@ -32,6 +33,7 @@ from kiosk.cli import (
 from kiosk.cli.board import open_board
 from kiosk.cli.keeping import verdict_line
 from kiosk.cli.place import Failed, data, demo_folder, demo_site
+from kiosk.cli.place import library as library_of
 from kiosk.cli.place import shop as shop_of
 from kiosk.clock import LeapingClock
 from kiosk.journal.codec import UnknownEvent
@@ -39,9 +41,7 @@ from kiosk.journal.keys import NoKey
 from kiosk.journal.store import Journal, JournalFailed
 from kiosk.languages.signed import still_drafted
 from kiosk.procedure.fault import FaultyFile, harmless
-from kiosk.procedure.load import load_library
 from kiosk.procedure.site import Person, load_site
-from kiosk.shipped import shipped
 from kiosk.shop import Shop
 
 _DAMAGED: Final = (
@@ -93,10 +93,7 @@ def _parser() -> argparse.ArgumentParser:
     rehearse.add_argument("--machine", help="machine id (default: the first one of the kind)")
     rehearse.set_defaults(command=_rehearse)
 
-    check = commands.add_parser("check", help="load, fit and prove the procedures")
-    check.add_argument("files", nargs="*", type=Path, help="procedure files (default: all shipped)")
-    check.add_argument("--explain", default="", metavar="RULE", help="print the page of one rule")
-    check.set_defaults(command=_check)
+    check.add(commands)
 
     draw = commands.add_parser(
         "draw", help="write a procedure as a picture and as a sheet for the wall in each language"
@@ -182,13 +179,7 @@ def _machine_for(shop: Shop, procedure_id: str) -> str:
     return found[0]
 
 
-# The check and the drawings.
-
-
-def _check(parsed: argparse.Namespace) -> int:
-    from kiosk.checking.check import check
-
-    return check(parsed.files, shipped("procedures"), print, parsed.explain)
+# The drawings.
 
 
 def _draw(parsed: argparse.Namespace) -> int:
@@ -196,7 +187,7 @@ def _draw(parsed: argparse.Namespace) -> int:
 
     folder, site = data()
     if parsed.quick:
-        library = load_library(shipped("procedures"))
+        library = library_of(folder, site)
         tags = {tag for one in library.procedures.values() for tag in one.drafted}
         drafted = still_drafted(tags, library, folder)
         try:
@@ -206,7 +197,7 @@ def _draw(parsed: argparse.Namespace) -> int:
         print(*written, sep="\n")
         return 0
     if parsed.parts:
-        library = load_library(shipped("procedures"))
+        library = library_of(folder, site)
         kinds = {one.kind for one in site.machines}
         try:
             written = draw_parts(library, kinds, site.languages, parsed.into)

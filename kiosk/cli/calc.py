@@ -9,17 +9,16 @@ from collections.abc import Iterable
 from dataclasses import replace
 
 from kiosk.cli.place import Failed, data
+from kiosk.cli.place import library as library_of
 from kiosk.clock import SystemClock
 from kiosk.engine.prompt import Number
 from kiosk.languages.words import Words, words
-from kiosk.procedure.load import load_library
 from kiosk.reckoning.asking import taken_in
 from kiosk.reckoning.bench import bench
 from kiosk.reckoning.calculator import NumberWanted, OneOf, Question
 from kiosk.reckoning.interview import Interview, NotAnAnswer
 from kiosk.reckoning.table import CALCULATORS
 from kiosk.reckoning.typed import read_answers, unit_taken
-from kiosk.shipped import shipped
 
 
 def add(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
@@ -52,8 +51,8 @@ def run(parsed: argparse.Namespace) -> int:
     if parsed.calculator not in CALCULATORS:
         known = ", ".join(CALCULATORS)
         raise Failed(f"No calculator is called '{parsed.calculator}'. There are: {known}.")
-    _, site = data()
-    now = bench(site, load_library(shipped("procedures")), SystemClock().now().utc)
+    folder, site = data()
+    now = bench(site, library_of(folder, site), SystemClock().now().utc)
     interview = Interview(CALCULATORS[parsed.calculator], now, {})
     given = _given(parsed.answers)
     while (question := interview.question) is not None:

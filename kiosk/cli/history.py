@@ -11,7 +11,7 @@ from zoneinfo import ZoneInfo
 
 from kiosk import home
 from kiosk.cli.place import Failed, demo_folder, demo_site
-from kiosk.procedure.load import load_library
+from kiosk.cli.place import library as library_of
 from kiosk.procedure.site import Site, load_site
 from kiosk.shipped import shipped
 
@@ -55,8 +55,9 @@ def run(parsed: argparse.Namespace) -> int:
     begun = time.perf_counter()
     with home.take(folder):
         try:
-            library = load_library(shipped("procedures"))
-            made = invent(folder, site, library, first, parsed.days, parsed.seed, _yearly)
+            made = invent(
+                folder, site, library_of(folder, site), first, parsed.days, parsed.seed, _yearly
+            )
         except NotInvented as error:
             raise Failed(str(error)) from error
         if text:

@@ -11,22 +11,21 @@ from pathlib import Path
 from zoneinfo import ZoneInfo
 
 from kiosk import home
-from kiosk.cli.place import Failed, data, person_id
+from kiosk.cli.place import Failed, data, kind_of, person_id
 from kiosk.cli.place import journal as open_journal
+from kiosk.cli.place import library as library_of
 from kiosk.cli.place import shop as shop_of
 from kiosk.clock import SystemClock
 from kiosk.engine.commands import Channel, Evidence
 from kiosk.journal.shop_facts import PartReplaced, ShopEvent, ShopFact
 from kiosk.journal.store import Journal
 from kiosk.procedure.authorities import load_authorities
-from kiosk.procedure.load import load_library
 from kiosk.procedure.site import Site
 from kiosk.review import results as r
 from kiosk.review.barrels import Judged, barrels, heading, over
 from kiosk.review.result_file import read_csv, sort_out
 from kiosk.review.trace import Suspect, trace
 from kiosk.review.trace_walks import walks_before
-from kiosk.shipped import shipped
 from kiosk.trade.authorities import Authority, NoSuchLimit, authority
 
 _MANY_ROWS = 100_000
@@ -91,8 +90,8 @@ def _today(site: Site) -> date:
     return datetime.now(ZoneInfo(site.time_zone)).date()
 
 
-def _heads(site: Site) -> dict[str, tuple[str, ...]]:
-    return r.heads_of(site, load_library(shipped("procedures")))
+def _heads(folder: Path, site: Site) -> dict[str, tuple[str, ...]]:
+    return r.heads_of(site, library_of(folder, site))
 
 
 def _write(journal: Journal, facts: Sequence[ShopFact]) -> None:
@@ -117,9 +116,9 @@ def _enter(name: str, rows: dict[int, r.Sample], by: str) -> int:
 
 
 def _add(parsed: argparse.Namespace) -> int:
-    _, site = data()
+    folder, site = data()
     cells = {name: str(getattr(parsed, name)) for name in (*r.COLUMNS, *r.OPTIONAL)}
-    read = r.read_row(cells, _heads(site), _today(site))
+    read = r.read_row(cells, _heads(folder, site), _today(site))
     if isinstance(read, list):
         raise Failed(
             "\n".join(f"--{field}: {what}. To mend: {mend}." for field, what, mend in read)
@@ -128,8 +127,8 @@ def _add(parsed: argparse.Namespace) -> int:
 
 
 def _import(parsed: argparse.Namespace) -> int:
-    _, site = data()
-    rows = read_csv(parsed.file, _heads(site), _today(site))
+    folder, site = data()
+    rows = read_csv(parsed.file, _heads(folder, site), _today(site))
     return _enter(str(parsed.file), rows, parsed.by)
 
 
@@ -148,12 +147,11 @@ def _strike(parsed: argparse.Namespace) -> int:
 
 def _replaced(parsed: argparse.Namespace) -> int:
     folder, site = data()
-    library = load_library(shipped("procedures"))
     machines = {one.id: one for one in site.machines}
     if parsed.machine not in machines:
         raise Failed(f"'{parsed.machine}' is no machine here. There are: {', '.join(machines)}.")
-    kind = library.kinds.get(machines[parsed.machine].kind)
-    wears = [name for name, part in kind.parts.items() if part.wears] if kind else []
+    kind = kind_of(folder, site, machines[parsed.machine])
+    wears = [name for name, part in kind.parts.items() if part.wears]
     if parsed.part not in wears:
         known = ", ".join(wears)
         raise Failed(f"{parsed.machine} has no wearing part '{parsed.part}'. There are: {known}.")

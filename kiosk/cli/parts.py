@@ -5,9 +5,10 @@ from __future__ import annotations
 import argparse
 import shutil
 from contextlib import closing
+from pathlib import Path
 
 from kiosk import home
-from kiosk.cli.place import Failed, data
+from kiosk.cli.place import Failed, data, kind_of
 from kiosk.cli.place import journal as open_journal
 from kiosk.cli.place import shop as shop_of
 from kiosk.clock import SystemClock
@@ -15,10 +16,8 @@ from kiosk.engine.commands import Channel, Evidence
 from kiosk.journal.shop_facts import PartsReceived, ShopEvent, StockCounted
 from kiosk.journal.store import Journal
 from kiosk.languages.words import languages, words
-from kiosk.procedure.load import load_library
 from kiosk.procedure.model import Part
 from kiosk.procedure.site import Site
-from kiosk.shipped import shipped
 
 _MOST_PIECES = 10_000
 """Most pieces that are believed in one entry; our choice."""
@@ -47,7 +46,7 @@ def add(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
 
 def _enter(parsed: argparse.Namespace) -> int:
     folder, site = data()
-    kind, part = _part(site, parsed.machine, parsed.part)
+    kind, part = _part(folder, site, parsed.machine, parsed.part)
     least = 1 if parsed.fact is PartsReceived else 0
     if not least <= parsed.count <= _MOST_PIECES:
         raise Failed(f"--count is {parsed.count}; give {least} to {_MOST_PIECES}.")
@@ -63,16 +62,16 @@ def _enter(parsed: argparse.Namespace) -> int:
     return 0
 
 
-def _part(site: Site, machine: str, part: str) -> tuple[str, Part]:
+def _part(folder: Path, site: Site, machine: str, part: str) -> tuple[str, Part]:
     """Return the machine's kind and its wearing part. Raises Failed."""
-    machines = {one.id: one.kind for one in site.machines}
+    machines = {one.id: one for one in site.machines}
     if machine not in machines:
         raise Failed(f"'{machine}' is no machine here. There are: {', '.join(machines)}.")
-    kind = load_library(shipped("procedures")).kinds.get(machines[machine])
-    wears = {name: one for name, one in kind.parts.items() if one.wears} if kind else {}
+    kind = kind_of(folder, site, machines[machine])
+    wears = {name: one for name, one in kind.parts.items() if one.wears}
     if part not in wears:
         raise Failed(f"{machine} has no wearing part '{part}'. There are: {', '.join(wears)}.")
-    return machines[machine], wears[part]
+    return kind.id, wears[part]
 
 
 def _list(parsed: argparse.Namespace) -> int:

@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+import sys
 from pathlib import Path
 
 from kiosk import home
+from kiosk.checking.own_kinds import library_of
 from kiosk.clock import SystemClock
 from kiosk.journal.store import FILE, Journal
-from kiosk.procedure.load import load_library
-from kiosk.procedure.site import Site, load_site
+from kiosk.procedure.fault import FaultyFile
+from kiosk.procedure.load import Library
+from kiosk.procedure.model import MachineKind
+from kiosk.procedure.site import Machine, Site, load_site
 from kiosk.shipped import shipped
 from kiosk.shop import Shop
 
@@ -19,7 +23,37 @@ class Failed(Exception):
 
 def shop(folder: Path, site: Site, journal: Journal) -> Shop:
     """Return the shop of a site."""
-    return Shop(site, load_library(shipped("procedures")), journal, SystemClock(), folder)
+    return Shop(site, library(folder, site), journal, SystemClock(), folder)
+
+
+def library(folder: Path, site: Site | None = None) -> Library:
+    """Return the procedures of a site: the shipped ones, and those of its own.
+
+    Without a site, its file in the folder says which languages they must be in; where there is
+    none, only English is asked for.
+    """
+    spoken = spoken_in(folder) if site is None else site.languages
+    return library_of(folder, spoken, lambda line: print(line, file=sys.stderr))
+
+
+def kind_of(folder: Path, site: Site, machine: Machine) -> MachineKind:
+    """Return the kind of a machine. Raises Failed where it is not here, as a copied one may be."""
+    kind = library(folder, site).kinds.get(machine.kind)
+    if kind is None:
+        raise Failed(
+            f"The kind '{machine.kind}' of {machine.id} is not here, or cannot be used. "
+            "'kiosk setup --check' tells why."
+        )
+    return kind
+
+
+def spoken_in(folder: Path) -> tuple[str, ...]:
+    """Return the languages of a data folder's site; none where no sound site file is there."""
+    try:
+        return load_site(folder / home.SITE_FILE).languages
+    except FaultyFile:
+        # What is wrong with it is told where the site itself is wanted.
+        return ()
 
 
 def demo_folder() -> Path:

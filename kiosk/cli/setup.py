@@ -6,19 +6,22 @@ import argparse
 import os
 import sys
 from contextlib import closing
+from datetime import UTC, datetime
 from pathlib import Path
 
 from kiosk import home
 from kiosk.cli.board import open_board
 from kiosk.cli.keeping import not_retired
 from kiosk.cli.place import Failed
+from kiosk.cli.place import library as library_of
 from kiosk.cli.place import shop as shop_of
 from kiosk.clock import SystemClock
 from kiosk.journal.store import Journal
 from kiosk.languages.words import languages
-from kiosk.procedure.load import load_library
+from kiosk.procedure.own_kinds import AS_COPIED
 from kiosk.procedure.site import load_site
 from kiosk.setup.check import check_site
+from kiosk.setup.copy_kind import NotCopied, copy_kind
 from kiosk.setup.draft import Draft
 from kiosk.shipped import shipped
 
@@ -36,6 +39,13 @@ def add(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
         "--check", nargs="?", const="", metavar="FILE",
         help="ask nothing: tell what is wrong with a site file (default: this site's)",
     )  # fmt: skip
+    setup.add_argument(
+        "--copy", metavar="KIND",
+        help="ask nothing: copy a machine kind with its procedures, to be changed for this site",
+    )  # fmt: skip
+    setup.add_argument(
+        "--as", dest="name", default="", metavar="NAME", help="the copy's name (default: own-KIND)"
+    )
     setup.add_argument("--silent", action="store_true", help="open no speaker")
     setup.add_argument("--deaf", action="store_true", help="open no microphone")
     setup.set_defaults(command=run)
@@ -44,6 +54,10 @@ def add(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
 def run(parsed: argparse.Namespace) -> int:
     """Set the site up, or check its file."""
     folder = home.home_folder()
+    if parsed.copy is not None:
+        return _copy(folder, parsed.copy, parsed.name)
+    if parsed.name:
+        raise Failed("--as names a copy: say of what, with --copy KIND.")
     if parsed.check is not None:
         return _check(Path(parsed.check) if parsed.check else folder / home.SITE_FILE)
     if not set_up(folder, silent=parsed.silent, deaf=parsed.deaf):
@@ -82,7 +96,7 @@ def set_up(folder: Path, *, silent: bool = False, deaf: bool = False) -> bool:
         not_retired(journal)
         app = SetupApp(
             Draft.of(folder),
-            load_library(shipped("procedures")),
+            library_of(folder),
             SystemClock(),
             lambda site: shop_of(folder, site, journal),
             Sound(voice, source, lambda language: open_ear(language, folder)),
@@ -100,11 +114,26 @@ def _own_language() -> str:
     return told[:2] if told[:2] in languages() else "en"
 
 
+def _copy(folder: Path, kind: str, name: str) -> int:
+    """Copy a machine kind, and say what to do with it. Raises Failed, FaultyFile, OSError."""
+    today = datetime.now(UTC).astimezone().date()
+    try:
+        written = copy_kind(library_of(folder), folder, kind, name, today)
+    except NotCopied as error:
+        raise Failed(str(error)) from error
+    print(f"'{kind}' is copied. Change these files, and leave those in '{AS_COPIED}' as they are:")
+    print(*(f"  {one}" for one in written), sep="\n")
+    print(
+        "Then 'kiosk check' tells what is wrong, and 'kiosk setup' has it among the machine kinds."
+    )
+    return 0
+
+
 def _check(file: Path) -> int:
     """Tell what is wrong with a site file. Raises FaultyFile, Failed."""
     if not file.exists():
         raise Failed(f"There is no {file}. 'kiosk setup' asks for all that stands in it.")
-    site = check_site(file, load_library(shipped("procedures")))
+    site = check_site(file, library_of(home.home_folder(), load_site(file)))
     mark = ", practice" if site.practice else ""
     machines, people = len(site.machines), len(site.people)
     print(f"{file}: nothing is wrong. {site.name}: machines: {machines}, people: {people}{mark}.")

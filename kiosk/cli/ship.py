@@ -13,9 +13,8 @@ from typing import TYPE_CHECKING
 from zoneinfo import ZoneInfo
 
 from kiosk.cli.place import Failed, data
-from kiosk.procedure.load import load_library
+from kiosk.cli.place import library as library_of
 from kiosk.procedure.load_review import load_schedule
-from kiosk.shipped import shipped
 
 if TYPE_CHECKING:
     from kiosk.fleet.connection import Line
@@ -104,14 +103,14 @@ def _ship(parsed: argparse.Namespace) -> int:
 
 def _once(address: str) -> int:
     folder, site = data()
-    library = load_library(shipped("procedures"))
+    known = library_of(folder, site)
     today = datetime.now(ZoneInfo(site.time_zone)).date()
     with head_office(address, _BROKE) as line:
         from kiosk.fleet.about import about
         from kiosk.fleet.outgoing import Outgoing
         from kiosk.fleet.ship import Refused, ship
 
-        told = about(site, library, load_schedule(library=library), today)
+        told = about(site, known, load_schedule(library=known), today)
         try:
             with closing(Outgoing(folder)) as journal:
                 done = ship(journal, line, told, told=_progress)

@@ -10,6 +10,7 @@ from zoneinfo import ZoneInfo
 
 from kiosk import home
 from kiosk.cli.place import Failed, data
+from kiosk.cli.place import library as library_of
 from kiosk.clock import SystemClock
 from kiosk.languages.signed import (
     Draft,
@@ -22,8 +23,6 @@ from kiosk.languages.signed import (
 )
 from kiosk.languages.words import SOURCE, languages, words
 from kiosk.procedure.fault import harmless
-from kiosk.procedure.load import load_library
-from kiosk.shipped import shipped
 
 _MOST_NAME: Final = 80
 """Letters of a name that is believed; our choice."""
@@ -62,8 +61,8 @@ def _drafted() -> list[str]:
 
 
 def _list(parsed: argparse.Namespace) -> int:
-    folder, _ = data()
-    library = load_library(shipped("procedures"))
+    folder, site = data()
+    library = library_of(folder, site)
     try:
         found = signatures(folder)
     except SignedFailed as error:
@@ -109,7 +108,7 @@ def _sign(parsed: argparse.Namespace) -> int:
             made = sign(parsed.language, chosen, by, at, folder)
     except SignedFailed as error:
         raise Failed(str(error)) from error
-    left = unsigned(parsed.language, load_library(shipped("procedures")), folder)
+    left = unsigned(parsed.language, library_of(folder, site), folder)
     print(say("texts-signed", who=by, n=len(made.texts), left=_count(left), mark=say("drafted")))
     return 0
 
@@ -127,8 +126,8 @@ def _withdraw(parsed: argparse.Namespace) -> int:
 
 def _chosen(parsed: argparse.Namespace, *, signed_too: bool) -> tuple[Draft, ...]:
     """Return the texts of the files that were named. Raises Failed for one that is none."""
-    folder, _ = data()
-    library = load_library(shipped("procedures"))
+    folder, site = data()
+    library = library_of(folder, site)
     every = drafts(parsed.language, library)
     known = tuple(dict.fromkeys(one.part for one in every))
     for part in parsed.only:

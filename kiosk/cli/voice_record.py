@@ -13,18 +13,18 @@ from typing import Final
 import numpy as np
 
 from kiosk.cli.place import Failed, data
+from kiosk.cli.place import library as library_of
 from kiosk.cli.voice_teach import worker_of
 from kiosk.cli.voice_test import open_source, spoken_language
 from kiosk.clock import SystemClock
 from kiosk.languages.words import Words, words
 from kiosk.listening.ear import RATE
 from kiosk.listening.sources import Source
-from kiosk.procedure.load import Library, load_library
+from kiosk.procedure.load import Library
 from kiosk.procedure.plan import Plan
 from kiosk.procedure.site import Site
 from kiosk.remarks.recorder import Recorder
 from kiosk.setup.check import plans_of
-from kiosk.shipped import shipped
 from kiosk.speaking.kiosk_voice import OVERDUE_S
 from kiosk.speaking.player import NoSpeaker, open_player, wave_seconds
 from kiosk.speaking.prompt_cache import PromptCache
@@ -32,6 +32,7 @@ from kiosk.speaking.recording_round import RecordingRound
 from kiosk.speaking.recordings import Recordings, RecordingsFailed, standing
 from kiosk.speaking.renderer import Renderer
 from kiosk.speaking.sentences import said_on
+from kiosk.speaking.speech import Speech
 from kiosk.speaking.takes import Take
 from kiosk.speaking.voices import SpeechFailed
 from kiosk.speaking.waves import Samples
@@ -97,7 +98,7 @@ def _record(parsed: argparse.Namespace) -> int:
 
 def sentences_of(site: Site, language: str, procedure: str | None = None) -> tuple[str, ...]:
     """Return what is said on the walks of a site, or on those of one procedure. Raises Failed."""
-    plans = list(_plans(site, load_library(shipped("procedures")), procedure))
+    plans = list(_plans(site, library_of(data()[0], site), procedure))
     if not plans:
         raise Failed(f"No machine here walks a procedure '{procedure}'.")
     return tuple(dict.fromkeys(one for plan in plans for one in said_on(plan, words(language))))
@@ -139,7 +140,8 @@ def lengths(folder: Path, language: str) -> Iterator[Callable[[str], float]]:
 
     def usual_s(sentence: str) -> float:
         try:
-            return wave_seconds(PromptCache(folder / "prompts", renderer).wave(sentence, language))
+            cache = PromptCache(folder / "prompts", renderer)
+            return wave_seconds(cache.wave(Speech(sentence, language)))
         except SpeechFailed:
             return 0.0
 

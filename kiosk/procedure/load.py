@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 import difflib
-from dataclasses import dataclass, fields, is_dataclass
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field, fields, is_dataclass
+from functools import cache
 from pathlib import Path
-from typing import Any, TypeVar, get_args, get_type_hints
+from typing import Any, Final, TypeVar, get_args, get_type_hints
 
 from pydantic import TypeAdapter, ValidationError
 
 from kiosk.procedure.fault import Fault, FaultyFile
 from kiosk.procedure.model import Common, LimitsProfile, MachineKind, Procedure
+from kiosk.procedure.review_rules import KindSchedule
 from kiosk.procedure.yaml_source import Where, YamlSource, dotted, read_yaml
 
 Record = TypeVar("Record")
@@ -18,7 +21,7 @@ Record = TypeVar("Record")
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Library:
-    """All that lies under a procedures folder."""
+    """All that lies under a procedures folder, and the machine kinds of a site's own."""
 
     common: Common
     kinds: dict[str, MachineKind]
@@ -26,6 +29,17 @@ class Library:
     procedures: dict[str, Procedure]
     faults: tuple[Fault, ...] = ()
     """Procedures that could not be loaded; the others can still be walked."""
+    own: frozenset[str] = frozenset()
+    """Ids of the kinds that are the site's own, and not shipped with the kiosk."""
+    spoilt: Mapping[str, tuple[Fault, ...]] = field(default_factory=dict)
+    """Own kinds against which something stands, by id: none is chosen for a new machine. What of
+    one is sound may be here all the same, so that a machine can be closed."""
+    own_schedules: tuple[KindSchedule, ...] = ()
+
+    def against(self, kind: str) -> tuple[Fault, ...]:
+        """Return what stands against a kind of the site's own; nothing for a shipped one."""
+        is_own = kind in self.own or kind not in self.kinds
+        return self.spoilt.get(kind, ()) if is_own else ()
 
 
 def load_procedure(path: Path) -> Procedure:
@@ -93,9 +107,14 @@ def _check_stem(source: YamlSource, path: Path, found: str) -> None:
 
 def _typed(source: YamlSource, record: type[Record]) -> Record:
     try:
-        return TypeAdapter(record).validate_python(source.data)
+        read: Record = _reader(record).validate_python(source.data)
     except ValidationError as error:
         raise FaultyFile([_fault(source, record, one) for one in error.errors()]) from error
+    return read
+
+
+_reader: Final[Callable[[Any], TypeAdapter[Any]]] = cache(TypeAdapter)
+"""What reads a record. To make one takes longer than to read a file with it."""
 
 
 def _fault(source: YamlSource, record: type, error: Any) -> Fault:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterable, Iterator
+from dataclasses import replace
 from pathlib import Path
 
 from kiosk.procedure.fault import Fault, FaultyFile
@@ -13,6 +14,7 @@ from kiosk.procedure.review_rules import (
     DeviationRules,
     Finds,
     Interval,
+    KindSchedule,
     Schedule,
 )
 from kiosk.shipped import shipped
@@ -68,13 +70,17 @@ def _of_rule(path: Path, rule: DeviationRule) -> Iterator[Fault]:
             yield Fault(str(path), 0, field, f"the {name} has no English", "add 'en:'")
 
 
-def load_schedule(path: Path | None = None, library: Library | None = None) -> Schedule:
+def load_schedule(
+    path: Path | None = None, library: Library | None = None, own: Iterable[KindSchedule] = ()
+) -> Schedule:
     """Load the shipped schedule, or a site's own in the same form. Raises FaultyFile.
 
-    With a library, machine kinds, procedures and parts that it does not know are faults too.
+    What is due on kinds of the site's `own` comes with it. With a library, that is what the library
+    has; and machine kinds, procedures and parts that it does not know are faults too.
     """
     path = shipped("procedures") / SCHEDULE if path is None else path
-    found = load_record(path, Schedule)
+    own = own if library is None else library.own_schedules
+    found = _with_own(load_record(path, Schedule), own)
     faults = [*_twice(path, "intervals", [one.id for one in found.intervals])]
     for name, window in (("open", found.open), ("close", found.close)):
         if min(window.before_min, window.after_min, window.claim_min) < 0:
@@ -88,6 +94,58 @@ def load_schedule(path: Path | None = None, library: Library | None = None) -> S
         faults += _of_interval(path, one, library)
     if faults:
         raise FaultyFile(faults)
+    return found
+
+
+def load_kind_schedule(
+    path: Path, library: Library, left_out: Collection[str] = ()
+) -> KindSchedule:
+    """Load what is due on a kind of the site's own. Raises FaultyFile.
+
+    What names no procedure or part of that kind, in a library that knows it, is a fault; so is an
+    interval by a name that is taken. Procedures `left_out`, which are there and cannot be walked,
+    are not due.
+    """
+    found = _without(load_record(path, KindSchedule), left_out)
+    intervals = [*load_schedule(library=library).intervals, *found.intervals]
+    faults = [*_twice(path, "intervals", [one.id for one in intervals])]
+    mine = {n: one for n, one in library.procedures.items() if one.machine_kind == found.id}
+    for field, ids in (("checks", found.checks), ("samples", found.samples)):
+        may = sorted(name for name, one in mine.items() if one.stays_in_service)
+        for name in ids:
+            if name not in may:
+                what = f"no procedure of this kind that leaves a machine in service is '{name}'"
+                faults.append(Fault(str(path), 0, field, what, f"use one of: {', '.join(may)}"))
+    for one in found.intervals:
+        if one.machine_kind != found.id:
+            what = f"it is for the kind '{one.machine_kind}'"
+            mend = f"write 'machine_kind: {found.id}'"
+            faults.append(Fault(str(path), 0, f"intervals, {one.id}", what, mend))
+        faults += _of_interval(path, one, library)
+    if faults:
+        raise FaultyFile(faults)
+    return found
+
+
+def _without(found: KindSchedule, left_out: Collection[str]) -> KindSchedule:
+    return replace(
+        found,
+        checks=tuple(one for one in found.checks if one not in left_out),
+        samples=tuple(one for one in found.samples if one not in left_out),
+        intervals=tuple(one for one in found.intervals if one.procedure not in left_out),
+    )
+
+
+def _with_own(found: Schedule, own: Iterable[KindSchedule]) -> Schedule:
+    for one in own:
+        check = found.check
+        found = replace(
+            found,
+            check=check and replace(check, procedures=(*check.procedures, *one.checks)),
+            samples=(*found.samples, *one.samples),
+            intervals=(*found.intervals, *one.intervals),
+            drafted=tuple(dict.fromkeys((*found.drafted, *one.drafted))),
+        )
     return found
 
 

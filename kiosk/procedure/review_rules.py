@@ -155,3 +155,19 @@ class Schedule:
     """Procedures by which laboratory samples are taken: a complete session of one is a sampling of
     all heads of its machine, as a result that was entered is of its own head."""
     intervals: tuple[Interval, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class KindSchedule:
+    """What is due on machines of one kind of the site's own, beside the schedule for all."""
+
+    __pydantic_config__: ClassVar[Any] = _STRICT
+    id: str
+    """The machine kind."""
+    drafted: tuple[str, ...]
+    """Languages whose text was drafted by machine and not yet checked by a fluent speaker."""
+    checks: tuple[str, ...] = ()
+    """Its day checks, due when those of the schedule for all are."""
+    samples: tuple[str, ...] = ()
+    """Its procedures by which laboratory samples are taken."""
+    intervals: tuple[Interval, ...] = ()

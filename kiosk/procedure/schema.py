@@ -33,6 +33,7 @@ _RECORDS: dict[str, type] = {
     "authorities.schema.json": authorities.Authorities,
     "deviations.schema.json": review_rules.DeviationRules,
     "schedule.schema.json": review_rules.Schedule,
+    "kind-schedule.schema.json": review_rules.KindSchedule,
 }
 _FILLED_IN = ("line", "file")
 """Fields that the loader fills in; no file may have them."""

@@ -46,6 +46,10 @@ class Machine:
     options: Mapping[str, str] = field(default_factory=dict)
 
 
+TRAINEE_ALONE: Final = "trainee-alone"
+"""The rule of a fault: there is a trainee, and no supervisor."""
+
+
 class Role(StrEnum):
     """What someone is in the shop; `kiosk.people.may` says what each may do."""
 
@@ -310,7 +314,8 @@ def _faults_of_people(name: str, site: Site) -> list[Fault]:
     trainees = [one.id for one in site.people if one.role is Role.TRAINEE]
     if trainees and not any(one.role is Role.SUPERVISOR for one in site.people):
         what = f"{trainees[0]} is a trainee, and nobody is there to stand by as supervisor"
-        faults.append(Fault(name, 0, "people", what, "give somebody the role 'supervisor'"))
+        mend = "give somebody the role 'supervisor'"
+        faults.append(Fault(name, 0, "people", what, mend, TRAINEE_ALONE))
     for field_name, number in (("trainee_walks", site.trainee_walks),
                                ("kept.names_days", site.kept.names_days),
                                ("kept.remarks_days", site.kept.remarks_days)):  # fmt: skip

@@ -114,6 +114,14 @@ class SetupApp(App[bool]):
 
     def write(self) -> None:
         """Write the site file when nothing is wrong with it, and go on to PIN and sound."""
+        if self.flow.library.own:
+            # What may take some seconds is told first.
+            self.tell(self.flow.words.say("setup-checking"))
+            self.call_after_refresh(self._write)
+            return
+        self._write()
+
+    def _write(self) -> None:
         say = self.flow.words.say
         wrong = wrong_with(self.flow)
         if wrong:
@@ -192,6 +200,10 @@ class SetupApp(App[bool]):
 
     def _choose(self, question: str, items: Sequence[Item], chosen: Callable[[Any], None]) -> None:
         self.push_screen(ChooseScreen(self.flow.clock, self.flow.words, question, items, chosen))
+
+    def library_of(self, site: Site) -> Library:
+        """Return the procedures as a site would have them."""
+        return self._open_shop(site).library
 
     def _shop(self) -> Shop:
         return self._open_shop(self.flow.draft.site())

@@ -8,6 +8,7 @@ from typing import Any, Final
 
 from kiosk.procedure.model import MachineKind
 from kiosk.screens.setup_flow import Flow
+from kiosk.screens.setup_kinds import choose_kind
 from kiosk.screens.setup_page import Item, Ways
 from kiosk.setup.ids import fresh_id
 from kiosk.setup.questions import OF_THE_PLACE, Question
@@ -39,8 +40,8 @@ def machines(flow: Flow, question: Question) -> None:
 def machine_told(flow: Flow, machine: Machine) -> str:
     """Return the kind of a machine and its own options."""
     said = flow.words
-    kind = flow.library.kinds.get(str(machine.get("kind", "")))
-    told = [kind_name(kind, str(machine.get("kind", "")), said)]
+    kind = flow.library.kinds.get(_kind(machine))
+    told = [kind_name(kind, _kind(machine), said)]
     told += [value_name(n, str(v), said) for n, v in machine.get("options", {}).items()]
     return "\n".join(told)
 
@@ -76,25 +77,12 @@ class _Adding:
 
     def kind(self) -> None:
         """Ask which kind it is."""
-        flow = self._flow
 
-        def items() -> list[Item]:
-            return [
-                Item(one, flow.words.text(one.title), self._told(one))
-                for one in flow.library.kinds.values()
-            ]
+        def taken(kind: MachineKind) -> None:
+            self._kind = kind
+            self.name()
 
-        def taken(one: object) -> None:
-            if isinstance(one, MachineKind):
-                self._kind = one
-                self.name()
-
-        ways = flow.ways(self._question, self._back)
-        flow.choose(flow.asked(self._question, "kind"), ways, items, taken)
-
-    def _told(self, kind: MachineKind) -> str:
-        parts = sum(one.count for one in kind.parts.values())
-        return self._flow.words.say("setup-kind-is", hoppers=kind.hoppers, parts=parts)
+        choose_kind(self._flow, self._question, self._back, taken)
 
     def name(self) -> None:
         """Ask for its name."""
@@ -153,7 +141,7 @@ class _Change:
 
     @property
     def _kind(self) -> MachineKind | None:
-        return self._flow.library.kinds.get(str(self._machine.get("kind", "")))
+        return self._flow.library.kinds.get(_kind(self._machine))
 
     def menu(self) -> None:
         """Ask what is to be changed."""
@@ -166,6 +154,8 @@ class _Change:
             chosen, say = _own(machine), said.say
             return [
                 Item(self.name, said.say("setup-change-name"), str(machine.get("name", ""))),
+                Item(self.kind, said.say("setup-change-kind"),
+                     kind_name(kind, _kind(machine), said)),
                 *(
                     Item(self._changing(one), option_name(one, said),
                          value_name(one, str(chosen.get(one, values[0])), said))
@@ -194,6 +184,23 @@ class _Change:
         text = str(self._machine.get("name", ""))
         ways = flow.ways(self._question, self.menu)
         flow.write(flow.asked(self._question, "machine-name"), ways, taken, text=text)
+
+    def kind(self) -> None:
+        """Ask for another kind; what the machine has of its own and that kind lacks goes."""
+
+        def taken(kind: MachineKind) -> None:
+            own, set_ = _own(self._machine), self._machine.get("settings", {})
+            kept = {n: v for n, v in own.items() if v in kind.options.get(n, ())}
+            for field, values, left in (
+                ("options", own, kept),
+                ("settings", set_, {n: v for n, v in set_.items() if n in kind.settings}),
+            ):
+                if values != left:
+                    self._set(field, left)
+            self._set("kind", kind.id)
+            self.amounts()
+
+        choose_kind(self._flow, self._question, self.menu, taken, now=_kind(self._machine))
 
     def _changing(self, option: str) -> Callable[[], None]:
         def ask() -> None:
@@ -262,6 +269,10 @@ class _Change:
 
     def _list(self) -> None:
         _list(self._flow, self._question)
+
+
+def _kind(machine: Machine) -> str:
+    return str(machine.get("kind", ""))
 
 
 def _own(machine: Machine) -> dict[str, str]:

@@ -13,7 +13,7 @@ from kiosk.screens.setup_page import Asked, ChoicePage, Item, Ways
 from kiosk.screens.setup_place import WEEK, day_name
 from kiosk.setup.check import faults_of
 from kiosk.setup.questions import OF_THE_PLACE, Question
-from kiosk.setup.said import value_name
+from kiosk.setup.said import fault_told, value_name
 from kiosk.setup.zones import city
 
 
@@ -81,12 +81,16 @@ class OverviewPage(ChoicePage):
 
 
 def wrong_with(flow: Flow) -> list[str]:
-    """Return everything that is wrong with the answers, in plain words."""
+    """Return everything that is wrong with the answers, in plain words.
+
+    Procedures of the site's own are looked at as they will be walked, in all its languages.
+    """
     try:
         site = flow.draft.site()
+        wrong = faults_of(site, flow.app.library_of(site), "site.toml")
     except FaultyFile as error:
-        return [str(one) for one in error.faults]
-    return [str(one) for one in faults_of(site, flow.library, "site.toml")]
+        wrong = error.faults
+    return [fault_told(one, flow.draft.document, flow.words) for one in wrong]
 
 
 def answer_told(flow: Flow, question: Question) -> str:

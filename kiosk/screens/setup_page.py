@@ -15,8 +15,8 @@ from kiosk.clock import Clock
 from kiosk.engine.commands import Channel
 from kiosk.languages.words import Words
 from kiosk.screens.arrangement import GAP, LEAST_HEIGHT, Block, even_columns, most_columns
-from kiosk.screens.faces import Face, Leave, Less, More, Pick
-from kiosk.screens.lettering import balanced, wrapped
+from kiosk.screens.faces import Face, Leave, Less, More, Pick, more_face
+from kiosk.screens.lettering import balanced, signalled, wrapped
 from kiosk.screens.panel import Panel
 from kiosk.screens.question import Line
 from kiosk.screens.target_screen import TargetScreen
@@ -107,7 +107,7 @@ class SetupPage(TargetScreen):
         self.query_one("#primary", Panel).show(self.primary(width, height, lines))
 
     def _draw_notice(self, width: int) -> int:
-        text = f"{self.words.say('signal-notice')}: {self.notice}" if self.notice else ""
+        text = signalled(self.notice, self.words)
         return self.query_one("#notice", Line).say(text, width - _MARGIN)
 
     def draw_more(self, width: int) -> int:  # noqa: ARG002
@@ -209,7 +209,7 @@ class ChoicePage(SetupPage):
             )
             for one in self._items()
         )  # fmt: skip
-        more = Face(More(), self.words.say("more"), key="m")
+        more = more_face(self.words)
         return listing(self._faces, width, max(LEAST_HEIGHT, height - lines), self._page, more)
 
     def faces(self) -> tuple[Face, ...]:

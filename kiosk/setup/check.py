@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from pathlib import Path
+from typing import Final
 
 from kiosk.languages.words import languages, words
 from kiosk.procedure.fault import Fault, FaultyFile
@@ -11,6 +12,9 @@ from kiosk.procedure.fit import fit
 from kiosk.procedure.load import Library
 from kiosk.procedure.plan import Plan
 from kiosk.procedure.site import Machine, Site, load_site
+
+NO_KIND: Final = "no-kind"
+"""The rule of a fault: a machine is of a kind that is not here."""
 
 
 def check_site(file: Path, library: Library) -> Site:
@@ -61,10 +65,12 @@ def _unknown(site: Site, library: Library, name: str) -> Iterator[Fault]:
     for place, machine in enumerate(site.machines, 1):
         kind = library.kinds.get(machine.kind)
         where = f"machines.{place}"
+        yield from library.against(machine.kind)
         if kind is None:
-            mend = f"use one of: {', '.join(library.kinds)}"
-            what = f"there is no kind of machine '{machine.kind}'"
-            yield Fault(name, 0, f"{where}.kind", what, mend)
+            if machine.kind not in library.spoilt:
+                mend = f"use one of: {', '.join(library.kinds)}"
+                what = f"there is no kind of machine '{machine.kind}'"
+                yield Fault(name, 0, f"{where}.kind", what, mend, NO_KIND)
             continue
         for option, value in machine.options.items():
             yield from _option(name, f"{where}.options", option, value, kind.options)
