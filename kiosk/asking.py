@@ -1,4 +1,4 @@
-"""The answers to a walk's own questions: what can be said here, who, in which language."""
+"""A walk's own questions, and the answers to them: what can be said, who, in which language."""
 
 from __future__ import annotations
 
@@ -8,7 +8,16 @@ from decimal import Decimal
 from kiosk.engine import commands as c
 from kiosk.languages.words import Words, languages, words
 from kiosk.listening.numbers import NoNumbers, spoken
-from kiosk.options import Choice, Help, NeverMind, Option
+from kiosk.options import (
+    CallWitness,
+    Choice,
+    ChooseLanguage,
+    Help,
+    LeaveRemark,
+    NeverMind,
+    Option,
+    Reckon,
+)
 from kiosk.people.may import ASKED_FOR, Identified
 from kiosk.procedure.site import Person, Site
 
@@ -30,6 +39,23 @@ def help_text(offered: Sequence[Option], said: Words) -> str:
         text.append(said.say("help-hold"))
     text.append(said.say("help-hurt"))
     return " ".join(text)
+
+
+def own_questions(
+    said: Words, *, witness: bool, remark: bool, language: bool, reckon: bool
+) -> list[Option]:
+    """Return what can be asked beside the session's question; each flag tells whether one can."""
+    found = list[Option]()
+    if witness:
+        found.append(Option(CallWitness(), said.say("say-witness")))
+    if remark:
+        found.append(Option(LeaveRemark(), said.say("say-remark")))
+    if language:
+        found.append(Option(ChooseLanguage(), said.say("say-language")))
+    if reckon:
+        found.append(Option(Reckon(), said.say("say-reckon")))
+    first, *others = said.ways("say-help")
+    return [*found, Option(Help(), first, also=tuple(others))]
 
 
 def never_mind(said: Words) -> Option:

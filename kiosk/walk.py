@@ -5,18 +5,26 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import replace
 from decimal import Decimal
-from typing import Final
 
-from kiosk.asking import Door, help_text, language_options, never_mind, people_options, phrases
+from kiosk.asking import (
+    Door,
+    help_text,
+    language_options,
+    never_mind,
+    own_questions,
+    people_options,
+    phrases,
+)
 from kiosk.clock import Clock
+from kiosk.doubts import Doubts
 from kiosk.engine import commands as c
 from kiosk.engine.effects import Say, Wake
 from kiosk.engine.state import Mode, Stage
+from kiosk.intercom import Intercom
 from kiosk.languages.words import Words, words
-from kiosk.listening.ear import DOUBTFUL, Heard
+from kiosk.listening.ear import Heard
 from kiosk.listening.grammar import grammar, label
 from kiosk.listening.in_use import Hearing, Records
-from kiosk.listening.nearly import nearly
 from kiosk.options import (
     Agree,
     AskAgain,
@@ -38,14 +46,11 @@ from kiosk.reckoner import Reckoner
 from kiosk.reckoning.calculator import Bench, NumberWanted
 from kiosk.review.remaining import Left
 from kiosk.session import Outcome, Session
-from kiosk.speaking.voice import Voice, suit
-
-DOUBTS: Final = 2
-"""Doubtful hearings in a row of one question after which the worker is asked to use the screen."""
+from kiosk.speaking.voice import Voice
 
 
 class Walk:
-    """One session being walked. All calls but `_fell_silent` come from one thread."""
+    """One session being walked. All calls come from one thread."""
 
     def __init__(
         self,
@@ -69,14 +74,11 @@ class Walk:
         """
         self.session = session
         self.site = site
-        self.voice = voice
-        self.hearing = hearing
+        self.intercom = Intercom(voice, hearing, on_change)
         self.notice = ""
         """Why the last thing was not done; empty when it was."""
         self.heard: Heard | None = None
         """What the ear last made of an utterance."""
-        self.speaking = False
-        """True while the voice speaks, and the ear is deaf."""
         self.caveat = caveat
         self.asked_at = float("-inf")
         """Monotonic seconds: since when what can be said now may be said."""
@@ -90,11 +92,7 @@ class Walk:
         self._reckoner = None if bench is None else Reckoner(bench, self._step)
         self._grammar: dict[str, Choice] = {}
         self._wake_at: float | None = None
-        self._saying = 0
-        self._doubts = 0
-        self._refused = ""
-        """The last words that were not taken since the question was asked."""
-        self._listening_to = ("", "")
+        self._doubts = Doubts()
 
     def _step(self) -> Step | None:
         state = self.session.state
@@ -136,9 +134,7 @@ class Walk:
 
     def attend(self, voice: Voice, hearing: Hearing) -> None:
         """Speak and listen through these from now on, and ask the open question again."""
-        self.close()
-        self.voice, self.hearing = voice, hearing
-        self._listening_to = ("", "")
+        self.intercom.take(voice, hearing)
         self._listen()
         self.say(" ".join(self.lines()))
         self._on_change()
@@ -149,7 +145,7 @@ class Walk:
 
     def listen_again(self) -> None:
         """Let the ear hear what can be done now, after another screen had the ear."""
-        self._listening_to = ("", "")
+        self.intercom.forget()
         self._listen()
 
     def take_up(self) -> None:
@@ -183,22 +179,18 @@ class Walk:
 
     def _own_options(self) -> list[Option]:
         """Return the walk's own questions that can be opened beside the session's."""
-        say, found = self.words.say, list[Option]()
-        if self._wants_witness:
-            found.append(Option(CallWitness(), say("say-witness")))
-        if self._takes_remark is not None:
-            found.append(Option(LeaveRemark(), say("say-remark")))
-        if len(self.site.languages) > 1:
-            found.append(Option(ChooseLanguage(), say("say-language")))
-        if self._reckoner is not None and not self._only_ends:
-            found.append(Option(Reckon(), say("say-reckon")))
-        first, *others = self.words.ways("say-help")
-        return [*found, Option(Help(), first, also=tuple(others))]
+        return own_questions(
+            self.words,
+            witness=self._wants_witness,
+            remark=self._takes_remark is not None,
+            language=len(self.site.languages) > 1,
+            reckon=self._reckoner is not None and not self._only_ends,
+        )
 
     def do(self, choice: Choice, by: c.Evidence) -> None:
         """Do something, by touch, key or voice; show and say what follows."""
         self.notice = ""
-        self._doubts = 0
+        self._doubts.acted()
         match choice:
             case ChooseLanguage():
                 self._ask("which-language", language_options(self.site, self.words))
@@ -227,9 +219,9 @@ class Walk:
                 self._door(choice, by, self._let_in, lambda why: self.tell(self.words.refusal(why)))
             case c.TimeUp():
                 self._follow(self.session.do(choice, by))
-            case c.GivePhrase() if by.channel is not c.Channel.VOICE and self._refused:
+            case c.GivePhrase() if by.channel is not c.Channel.VOICE and self._doubts.refused:
                 # Who presses a hold after words that were not taken has been doubted.
-                self._follow(self.session.do(choice, replace(by, heard=self._refused)))
+                self._follow(self.session.do(choice, replace(by, heard=self._doubts.refused)))
             case _:
                 self._leave_questions()
                 self._follow(self.session.do(choice, by))
@@ -265,17 +257,11 @@ class Walk:
 
     def close(self) -> None:
         """Fall silent and stop listening; the session stays as it is."""
-        self._saying += 1
-        self.speaking = False
-        self.voice.hush()
-        self.hearing.allow(())
+        self.intercom.close()
 
     def _not_understood(self, heard: Heard) -> None:
-        """Ask for touch instead of guessing, where one question was answered doubtfully twice."""
-        self._doubts = self._doubts + 1 if heard.why == DOUBTFUL else 0
-        if heard.why == DOUBTFUL or nearly(heard.text, self._grammar):
-            self._refused = heard.text
-        if self._doubts == DOUBTS:
+        """Ask for touch instead of guessing, where one question was answered doubtfully again."""
+        if self._doubts.not_taken(heard, self._grammar):
             self.notice = self.words.say("press-instead")
             self.say(self.notice)
 
@@ -288,7 +274,7 @@ class Walk:
             self.say(self.notice)
         if outcome.events:
             self._wake_at = None
-            self._refused = ""
+            self._doubts.asked_anew()
         for effect in outcome.effects:
             match effect:
                 case Say():
@@ -343,7 +329,7 @@ class Walk:
     @property
     def _takes_remark(self) -> Callable[[], None] | None:
         """What takes a remark: on an open problem, with a microphone; an ear need not be there."""
-        state, hearing = self.session.state, self.hearing
+        state, hearing = self.session.state, self.intercom.hearing
         problem = state.mode is Mode.HELD and state.because == "problem" and not state.ending
         hears = isinstance(hearing, Records) and hearing.microphone
         return self._remark if hears and problem and not self._only_ends else None
@@ -365,28 +351,11 @@ class Walk:
 
     def say(self, text: str) -> None:
         """Say a text in place of what is being said; the ear is deaf meanwhile."""
-        if not text:
-            return
-        self._saying += 1
-        number = self._saying
-        self.speaking = True
-        self.hearing.deafen()
-        suit(self.voice, self.session.state.worker)
-        self.voice.say(text, self.words.language, lambda: self._fell_silent(number))
-
-    def _fell_silent(self, number: int) -> None:
-        if number == self._saying:
-            self.hearing.undeafen()
-            self.speaking = False
-            self._on_change()
+        self.intercom.say(text, self.words.language, self.session.state.worker)
 
     def _listen(self) -> None:
         """Let the ear hear what can be done now, and nothing else."""
         self.asked_at = self._clock.now().mono
-        speaker = (self.words.language, self.session.state.worker)
-        if speaker != self._listening_to:
-            self._listening_to = speaker
-            self.hearing.speak(*speaker)
         if self.asking:
             self._grammar = phrases(self.options())
         else:
@@ -394,4 +363,4 @@ class Walk:
             self._grammar = {**grammar(plan, step, self.session.offers(), self.words)}
             if self._grammar:
                 self._grammar |= phrases(self._own_options())
-        self.hearing.allow(self._grammar)
+        self.intercom.listen(self._grammar, self.words.language, self.session.state.worker)

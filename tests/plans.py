@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+from dataclasses import replace
 from decimal import Decimal
 from typing import Any
 
@@ -32,39 +34,57 @@ def en(text: str) -> dict[str, str]:
     return {"en": text}
 
 
-def step(step_id: str, task: Task | None = None, **fields: Any) -> Step:
-    return Step(id=step_id, phase="work", say=en(f"Do {step_id}."), task=task or Do(), **fields)
+PROBLEMS = {
+    "leak": Problem(name=en("leak"), corrective=en("Wipe."), source="common practice"),
+    "hurt": Problem(
+        name=en("someone is hurt"), corrective=en("Call help."), source="common practice",
+        stops_service=True,
+    ),
+}  # fmt: skip
+
+
+def step(
+    step_id: str, task: Task | None = None, *, requires: Iterable[str] = (),
+    establishes: Iterable[str] = (), ends: Iterable[str] = (), **fields: Any,
+) -> Step:  # fmt: skip
+    """A step whose sentence is its name."""
+    return Step(
+        id=step_id, phase="work", say=en(f"Do {step_id}."), task=task or Do(),
+        requires=tuple(requires), establishes=tuple(establishes), ends=tuple(ends), **fields,
+    )  # fmt: skip
 
 
 def hold(
     step_id: str, establishes: str, *, verify: bool = False, strength: Strength = Strength.PHRASE,
     **fields: Any,
 ) -> Step:  # fmt: skip
-    task = Hold(en(f"{establishes} it is"), strength, en("Does it hold?") if verify else None)
-    return step(step_id, task, establishes=(establishes,), **fields)
+    """A hold that establishes one condition."""
+    task = Hold(en(f"{establishes} now"), strength, en("Does it hold?") if verify else None)
+    return step(step_id, task, establishes=[establishes], **fields)
 
 
-def plan(*steps: Step, hazards: tuple[str, ...] = (), lapses: tuple[str, ...] = ()) -> Plan:
+def plan(
+    *steps: Step, hazards: Iterable[str] = (), lapses: Iterable[str] = (),
+    warned: Iterable[str] | None = None,
+) -> Plan:  # fmt: skip
+    """A plan of steps, as lines 10, 20, 30 ... of `made.yaml`. At an early end it is told of the
+    hazards that are there, and of `warned` that are not: of all others, where none are named."""
+    numbered = tuple(replace(one, line=10 * place) for place, one in enumerate(steps, 1))
     names = {name for one in steps for name in (*one.requires, *one.establishes, *one.ends)}
+    missed = names - set(hazards) if warned is None else set(warned)
     return Plan(
-        procedure="test", version=1, digest="0" * 64, title=en("Test"), machine="m1",
+        procedure="made", version=1, digest="0" * 64, title=en("Made"), machine="m1",
         machine_name="Machine one", during=Standing.COMING_APART, leaves=Standing.DRYING,
-        follow=en("Follow the manual."), phases={"work": en("Work")}, steps=steps,
+        follow=en("Follow the manual."), phases={"work": en("Work")}, steps=numbered,
         conditions={
             name: Condition(
-                name=en(name), lapses=name in lapses,
-                present=en(f"{name} is there") if name in hazards else None,
-                without=None if name in hazards else en(f"no {name}"),
+                name=en(name), lapses=name in set(lapses),
+                present=en(f"{name} is there") if name in set(hazards) else None,
+                without=en(f"no {name}") if name in missed else None,
             )
             for name in sorted(names)
         },
-        problems={
-            "leak": Problem(name=en("leak"), corrective=en("Wipe."), source="common practice"),
-            "hurt": Problem(
-                name=en("someone is hurt"), corrective=en("Call help."), source="common practice",
-                stops_service=True,
-            ),
-        },
+        problems=PROBLEMS, file="made.yaml",
     )  # fmt: skip
 
 

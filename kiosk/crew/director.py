@@ -258,7 +258,7 @@ class Director:
 
     async def _silence(self, walking: WalkScreen) -> None:
         """Wait until the kiosk has said what it says, or as long as it would have taken."""
-        while walking.walk.speaking and self._walking() is walking:
+        while walking.walk.intercom.speaking and self._walking() is walking:
             await asyncio.sleep(TURN_S)
         unsaid, self._voice.unsaid = self._voice.unsaid, ""
         await self._pause(len(unsaid) / _READ_A_SECOND)

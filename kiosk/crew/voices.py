@@ -11,9 +11,10 @@ from kiosk.listening.models import Missing, open_ear
 from kiosk.listening.sources import WaveFile
 from kiosk.listening.turn import Meanings, meanings_of
 from kiosk.rehearsal.speaker import WORKER_VOICES, WorkerVoice
+from kiosk.speaking.passing import PassingVoice
 from kiosk.speaking.prompt_cache import PromptCache
 from kiosk.speaking.renderer import Renderer
-from kiosk.speaking.voice import Plays, Voice, suit
+from kiosk.speaking.voice import Plays, Voice
 
 
 class CrewHearing:
@@ -66,24 +67,15 @@ class CrewHearing:
         return next((one for one in found if one.phrase is not None), found[0] if found else None)
 
 
-class CrewVoice:
+class CrewVoice(PassingVoice):
     """The kiosk's voice, which passes over what is not to be heard; and the crew's beside it."""
 
     def __init__(self, voice: Voice, aloud: Callable[[str], bool]) -> None:
         """`aloud` tells of each text whether it is to be said."""
-        self._voice = voice
+        super().__init__(voice)
         self._aloud = aloud
         self.unsaid = ""
         """What would have been said aloud, had there been something to say it with."""
-
-    @property
-    def notice(self) -> str:
-        """Why it cannot be heard, if so."""
-        return self._voice.notice
-
-    @notice.setter
-    def notice(self, notice: str) -> None:
-        self._voice.notice = notice
 
     @property
     def silent(self) -> bool:
@@ -94,33 +86,10 @@ class CrewVoice:
         """Say a text, or pass over it."""
         if self._aloud(text):
             self.unsaid = text if self.silent else ""
-            self._voice.say(text, language, on_end)
+            super().say(text, language, on_end)
             return
-        self._voice.hush()
+        self.hush()
         on_end()
-
-    def play(self, sound: Path, on_end: Callable[[], None]) -> None:
-        """Play what one of the crew says."""
-        if isinstance(self._voice, Plays):
-            self._voice.play(sound, on_end)
-        else:
-            on_end()
-
-    def suit(self, person: str) -> None:
-        """Speak as this person wants it."""
-        suit(self._voice, person)
-
-    def prepare(self, texts: Iterable[str], language: str) -> None:
-        """Render texts ahead."""
-        self._voice.prepare(texts, language)
-
-    def hush(self) -> None:
-        """Fall silent."""
-        self._voice.hush()
-
-    def close(self) -> None:
-        """Fall silent for good."""
-        self._voice.close()
 
 
 class CrewSpeaker:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 from dataclasses import replace
 from decimal import Decimal
 
@@ -93,5 +93,4 @@ def _open(wanted: Wanted, unit: str) -> Wanted:
 
 
 def _refused(error: NotTyped) -> NotAnAnswer:
-    values: Mapping[str, str] = error.values
-    return NotAnAnswer(Message(error.key, {**values}))
+    return NotAnAnswer(Message(error.key, {name: str(one) for name, one in error.values.items()}))

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterable
 from pathlib import Path
 
 from kiosk.speaking.prompt_cache import PromptCache
+from kiosk.speaking.speech import Speech
 
 WORKER_VOICES: dict[str, tuple[tuple[str, int], ...]] = {
     "en": (
@@ -33,7 +34,7 @@ class RenderedVoice:
 
     def say(self, text: str, language: str, on_end: Callable[[], None]) -> None:
         """Render a prompt, hand its text to whoever listens, and end at once."""
-        self._cache.wave(text, language)
+        self._cache.wave(Speech(text, language))
         self._heard(text)
         on_end()
 
@@ -63,4 +64,4 @@ class WorkerVoice:
         """Return the wave file of a phrase. Raises speaking's SpeechFailed."""
         voices = WORKER_VOICES[self._language]
         voice, rate = voices[attempt % len(voices)]
-        return self._cache.wave(phrase, self._language, voice=voice, rate=rate)
+        return self._cache.wave(Speech(phrase, self._language, voice, rate))

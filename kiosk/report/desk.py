@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Any
@@ -16,6 +16,7 @@ from kiosk.procedure.model import Text
 from kiosk.procedure.plan import Plan
 from kiosk.procedure.review_rules import DeviationRules
 from kiosk.procedure.site import Site
+from kiosk.report.paper import Row, Table
 from kiosk.report.rows import Rows
 from kiosk.review.finding import time_of
 from kiosk.review.ledger import Ledger
@@ -70,6 +71,17 @@ class Desk:
     def zone(self) -> ZoneInfo:
         """The site's time zone."""
         return site_zone(self.site.time_zone)
+
+    def table(
+        self, *, id: str, caption: str, columns: Mapping[str, int], rows: Iterable[Row], empty: str
+    ) -> Table:
+        """Return a table. `columns` has the middle of each head's message, `report-column-NAME`,
+        with the column's share of the width."""
+        heads = tuple(self.say(f"column-{name}") for name in columns)
+        widths = tuple(columns.values())
+        return Table(
+            id=id, caption=caption, columns=heads, widths=widths, rows=tuple(rows), empty=empty
+        )
 
     # Times.
 

@@ -141,7 +141,9 @@ def _deviations(span: Span, desk: Desk) -> Iterator[Record]:
     of_sessions = desk.ledger.deviations_between(
         span.from_utc, span.until_utc, now, practice=practice
     )
-    scheduled = desk.ledger.schedule_deviations(span.first, span.last, now, practice=practice)
+    scheduled = desk.ledger.schedule_deviations(
+        span.first, span.last, now, practice=practice, entered=desk.results
+    )
     for one in in_order([*of_sessions, *in_span(span, scheduled)]):
         yield {
             "rule": one.rule, "weight": one.weight, "finds": one.finds.value,

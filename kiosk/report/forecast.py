@@ -8,7 +8,7 @@ from datetime import date
 from kiosk.journal.shop_facts import PartsReceived, ShopEvent, StockCounted
 from kiosk.procedure.load_review import load_schedule
 from kiosk.report.desk import Desk
-from kiosk.report.paper import Block, Cell, Notice, Row, Seqs, Table
+from kiosk.report.paper import Block, Cell, Notice, Row, Seqs
 from kiosk.review.ledger_lines import PartLine
 from kiosk.review.lifetimes import Spread
 from kiosk.review.parts import Wear, next_replacements, wear
@@ -27,21 +27,19 @@ def forecast(desk: Desk) -> Iterator[Block]:
     intervals = load_schedule(library=desk.library).intervals
     worn = wear(lines, desk.site, desk.library, intervals, desk.now_utc)
     likely = next_replacements(worn)
-    yield Table(
+    yield desk.table(
         id="wear", caption=desk.say("wear-caption", day=today.isoformat()),
-        columns=tuple(desk.say(f"column-{name}") for name in ("machine", "part", "known")),
-        widths=(22, 22, 70), empty=desk.words.say("parts-none-seen"),
-        rows=tuple(
+        columns={"machine": 22, "part": 22, "known": 70}, empty=desk.words.say("parts-none-seen"),
+        rows=(
             _worn(one, likely[one.machine, one.part], lines, today, desk) for one in worn
         ),
     )  # fmt: skip
     events = desk.journal.numbered_shop_events(PartsReceived, StockCounted)
     shelf = stocks((one for _, one in events), lines, desk.site, desk.library, practice=practice)
-    yield Table(
+    yield desk.table(
         id="shelf", caption=desk.say("shelf-caption", day=today.isoformat()),
-        columns=tuple(desk.say(f"column-{name}") for name in ("kind", "part", "known")),
-        widths=(22, 22, 70), empty=desk.say("none"),
-        rows=tuple(_shelf(one, events, lines, worn, today, desk) for one in shelf),
+        columns={"kind": 22, "part": 22, "known": 70}, empty=desk.say("none"),
+        rows=(_shelf(one, events, lines, worn, today, desk) for one in shelf),
     )  # fmt: skip
     yield Notice(desk.words.say("parts-how-foretold"))
 

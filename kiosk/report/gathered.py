@@ -32,8 +32,8 @@ def gather(span: Span, desk: Desk) -> Gathered:
     begun, until = span.from_utc, span.until_utc
     lines = ledger.lines(practice=practice, from_utc=begun, until_utc=until, limit=None)
     of_sessions = ledger.deviations_between(begun, until, desk.now_utc, practice=practice)
-    scheduled = in_span(
-        span, ledger.schedule_deviations(span.first, span.last, desk.now_utc, practice=practice)
+    scheduled = ledger.schedule_deviations(
+        span.first, span.last, desk.now_utc, practice=practice, entered=desk.results
     )
     return Gathered(
         span=span,
@@ -41,7 +41,7 @@ def gather(span: Span, desk: Desk) -> Gathered:
         readings=ledger.readings(practice=practice, from_utc=begun, until_utc=until),
         parts=ledger.parts(practice=practice, from_utc=begun, until_utc=until),
         kept=ledger.kept(span.first, span.last, desk.now_utc, practice=practice),
-        deviations=traced(in_order([*of_sessions, *scheduled]), desk),
+        deviations=traced(in_order([*of_sessions, *in_span(span, scheduled)]), desk),
     )
 
 

@@ -31,14 +31,13 @@ def laboratory(span: Span, desk: Desk) -> Iterator[Block]:
 
 
 def _results(found: Sequence[Entered], entered: dict[str, int], desk: Desk) -> Table:
-    names = (
-        "column-day", "column-barrel", "column-product", "column-analysis", "column-result",
-        "column-limit", "column-kept", "column-laboratory",
-    )  # fmt: skip
-    return Table(
+    return desk.table(
         id="results", caption=desk.say("results-caption"),
-        columns=tuple(desk.say(name) for name in names), widths=(14, 18, 15, 15, 13, 14, 12, 19),
-        rows=tuple(_result(one, (entered[one.id],), desk) for one in found),
+        columns={
+            "day": 14, "barrel": 18, "product": 15, "analysis": 15, "result": 13, "limit": 14,
+            "kept": 12, "laboratory": 19,
+        },
+        rows=(_result(one, (entered[one.id],), desk) for one in found),
         empty=desk.say("results-none"),
     )  # fmt: skip
 
@@ -77,9 +76,8 @@ def _struck(
             cells = (was["day"], was["machine"], was["amount"], fact["because"], who)
             rows.append(Row(tuple(Cell(text) for text in cells), (first, seq)))
     if rows:
-        names = ("column-day", "column-machine", "column-result", "column-because", "column-who")
-        yield Table(
+        yield desk.table(
             id="struck", caption=desk.say("struck-caption"),
-            columns=tuple(desk.say(name) for name in names), widths=(14, 20, 16, 40, 20),
-            rows=tuple(rows), empty=desk.say("none"),
+            columns={"day": 14, "machine": 20, "result": 16, "because": 40, "who": 20},
+            rows=rows, empty=desk.say("none"),
         )  # fmt: skip

@@ -12,7 +12,7 @@ from kiosk.review.ledger_lines import Line, PartLine, Stood
 from kiosk.review.record import Ended
 from kiosk.review.schedule import Kept, Stand
 
-_AS_IT_SHOULD = (Stand.DONE, Stand.NOT_YET, Stand.DUE)
+_AS_IT_SHOULD = (Stand.DONE, Stand.NOT_YET, Stand.DUE, Stand.NOT_OPENED)
 
 
 def summary(of: Gathered, desk: Desk) -> Sheet:
@@ -67,13 +67,12 @@ def _count(key: str, seqs: Sequence[int]) -> Cell:
 
 def due(of: Gathered, desk: Desk, *, all_of_it: bool) -> Table:
     """Return what was due and what became of it; not what was done in its time, unless asked."""
-    names = ("column-day", "column-due", "column-its-time", "column-became", "column-session")
     spans = {one.session: (one.first_seq, one.last_seq) for one in of.lines}
     found = [one for one in of.kept if all_of_it or one.stand not in _AS_IT_SHOULD]
-    return Table(
+    return desk.table(
         id="due", caption=desk.say("due-caption" if all_of_it else "due-caption-off"),
-        columns=tuple(desk.say(name) for name in names), widths=(14, 28, 36, 20, 24),
-        rows=tuple(_due(one, spans.get(one.session, ()), desk) for one in found),
+        columns={"day": 14, "due": 28, "its-time": 36, "became": 20, "session": 24},
+        rows=(_due(one, spans.get(one.session, ()), desk) for one in found),
         empty=desk.say("none"),
     )  # fmt: skip
 
@@ -93,14 +92,13 @@ def _due(one: Kept, seqs: Seqs, desk: Desk) -> Row:
 
 def sessions(of: Gathered, desk: Desk) -> Table:
     """Return the sessions in a line each."""
-    names = (
-        "column-begun", "column-work", "column-who", "column-length", "column-ended",
-        "column-deviations", "column-signed",
-    )  # fmt: skip
-    return Table(
+    return desk.table(
         id="sessions", caption=desk.say("sessions-caption"),
-        columns=tuple(desk.say(name) for name in names), widths=(18, 28, 17, 16, 17, 19, 22),
-        rows=tuple(_session(one, desk) for one in of.lines), empty=desk.say("sessions-none"),
+        columns={
+            "begun": 18, "work": 28, "who": 17, "length": 16, "ended": 17, "deviations": 19,
+            "signed": 22,
+        },
+        rows=(_session(one, desk) for one in of.lines), empty=desk.say("sessions-none"),
     )  # fmt: skip
 
 
@@ -122,16 +120,15 @@ def _session(one: Line, desk: Desk) -> Row:
 
 def parts(of: Gathered, desk: Desk) -> Table:
     """Return the parts that were replaced, worn, or of which some were missing."""
-    names = ("column-time", "column-machine", "column-part", "column-found", "column-session")
     found = [
         one
         for one in of.parts
         if one.finding not in ("", "good") or (one.counted != one.expected and not one.finding)
     ]
-    return Table(
+    return desk.table(
         id="parts", caption=desk.say("parts-caption"),
-        columns=tuple(desk.say(name) for name in names), widths=(19, 20, 24, 26, 26),
-        rows=tuple(_part(one, desk) for one in found), empty=desk.say("none"),
+        columns={"time": 19, "machine": 20, "part": 24, "found": 26, "session": 26},
+        rows=(_part(one, desk) for one in found), empty=desk.say("none"),
     )  # fmt: skip
 
 
@@ -155,11 +152,10 @@ def people(of: Gathered, desk: Desk) -> Table:
     for one in of.lines:
         for worker in one.workers:
             groups.setdefault(worker, []).append(one)
-    names = ("column-who", "column-count", "column-procedures")
-    return Table(
+    return desk.table(
         id="people", caption=desk.say("people-caption"),
-        columns=tuple(desk.say(name) for name in names), widths=(30, 14, 60),
-        rows=tuple(
+        columns={"who": 30, "count": 14, "procedures": 60},
+        rows=(
             Row(
                 (
                     Cell(desk.person(worker)),
@@ -180,11 +176,10 @@ def procedures(of: Gathered, desk: Desk) -> Table:
     for one in of.lines:
         digest = str(desk.rows.started(one.session).get("digest", ""))
         groups.setdefault((one.procedure, one.version, digest), []).append(one.first_seq)
-    names = ("column-procedure", "column-version", "column-digest", "column-count")
-    return Table(
+    return desk.table(
         id="procedures", caption=desk.say("procedures-caption"),
-        columns=tuple(desk.say(name) for name in names), widths=(40, 12, 50, 14),
-        rows=tuple(
+        columns={"procedure": 40, "version": 12, "digest": 50, "count": 14},
+        rows=(
             Row(
                 (
                     Cell(f"{desk.procedure(procedure)} ({procedure})"),

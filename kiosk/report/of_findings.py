@@ -24,16 +24,17 @@ def traced(found: Iterable[Deviation], desk: Desk) -> tuple[Traced, ...]:
 
 def deviations(found: Sequence[Traced], desk: Desk, *, one: str = "") -> Table:
     """Return deviations, heaviest first; of `one` session, or of several."""
-    names = ["column-weight", "column-time", "column-deviation", "column-why-seen"]
-    names.insert(2, "column-session") if not one else names.append("column-source")
-    widths = (13, 18, 42, 31, 20) if one else (13, 18, 22, 44, 27)
+    columns = {"weight": 13, "time": 18}
+    if one:
+        columns |= {"deviation": 42, "why-seen": 31, "source": 20}
+    else:
+        columns |= {"session": 22, "deviation": 44, "why-seen": 27}
     sources = {rule.id: rule.source for rule in desk.rules.rules}
-    return Table(
+    return desk.table(
         id=f"deviations-{one}" if one else "deviations",
         caption=desk.say("deviations-caption"),
-        columns=tuple(desk.say(name) for name in names),
-        widths=widths,
-        rows=tuple(_deviation(x, seqs, desk, sources, several=not one) for x, seqs in found),
+        columns=columns,
+        rows=(_deviation(x, seqs, desk, sources, several=not one) for x, seqs in found),
         empty=desk.say("deviations-none"),
     )
 
@@ -76,11 +77,10 @@ def by_rule(found: Sequence[Traced], desk: Desk) -> Table:
     for one, rows in found:
         seqs.setdefault(one.rule, set()).update(rows)
     rules = sorted((x for x in desk.rules.rules if count[x.id]), key=lambda x: (-x.weight, x.id))
-    names = ("column-weight", "column-deviation", "column-count", "column-source")
-    return Table(
+    return desk.table(
         id="rules", caption=desk.say("rules-caption"),
-        columns=tuple(desk.say(name) for name in names), widths=(13, 33, 12, 54),
-        rows=tuple(
+        columns={"weight": 13, "deviation": 33, "count": 12, "source": 54},
+        rows=(
             Row(
                 (
                     Cell(str(x.weight)),
@@ -98,17 +98,12 @@ def by_rule(found: Sequence[Traced], desk: Desk) -> Table:
 
 def readings(found: Sequence[Reading], desk: Desk, *, one: str = "") -> Table:
     """Return what was measured, oldest first; in `one` session, or in several."""
-    names = ["column-time", "column-measured", "column-value", "column-limit", "column-kept"]
-    widths = [19, 22, 12, 42, 14]
-    if not one:
-        names.insert(1, "column-machine")
-        widths.insert(1, 16)
-    return Table(
+    machine = {} if one else {"machine": 16}
+    return desk.table(
         id=f"readings-{one}" if one else "readings",
         caption=desk.say("readings-caption"),
-        columns=tuple(desk.say(name) for name in names),
-        widths=tuple(widths),
-        rows=tuple(_reading(x, desk, several=not one) for x in found),
+        columns={"time": 19, **machine, "measured": 22, "value": 12, "limit": 42, "kept": 14},
+        rows=(_reading(x, desk, several=not one) for x in found),
         empty=desk.say("readings-none"),
     )
 
@@ -132,14 +127,13 @@ def spread(found: Sequence[Reading], desk: Desk) -> Table:
     groups: dict[tuple[str, str, str], list[Reading]] = {}
     for one in found:
         groups.setdefault((one.machine, one.quantity, one.unit), []).append(one)
-    names = (
-        "column-machine", "column-measured", "column-count", "column-least", "column-middle",
-        "column-most", "column-off",
-    )  # fmt: skip
-    return Table(
+    return desk.table(
         id="spread", caption=desk.say("spread-caption"),
-        columns=tuple(desk.say(name) for name in names), widths=(24, 28, 10, 14, 14, 14, 12),
-        rows=tuple(_spread(key, group, desk) for key, group in sorted(groups.items())),
+        columns={
+            "machine": 24, "measured": 28, "count": 10, "least": 14, "middle": 14, "most": 14,
+            "off": 12,
+        },
+        rows=(_spread(key, group, desk) for key, group in sorted(groups.items())),
         empty=desk.say("readings-none"),
     )  # fmt: skip
 

@@ -91,15 +91,14 @@ def _count(rows: tuple[RawRow, ...], kind: str, key: str) -> Cell:
 
 
 def _steps(record: SessionRecord, desk: Desk, rows: tuple[RawRow, ...]) -> Table:
-    names = ("column-time", "column-step", "column-answer", "column-how", "column-who")
     plan = desk.plan_of(record.session)
     found = [
         _step(stay, plan, desk, seqs) for stay, seqs in zip(record.steps, stays(rows), strict=True)
     ]
-    return Table(
+    return desk.table(
         id=f"steps-{record.session}", caption=desk.say("steps-caption"),
-        columns=tuple(desk.say(name) for name in names), widths=(13, 35, 20, 31, 14),
-        rows=tuple(found), empty=desk.say("steps-none"),
+        columns={"time": 13, "step": 35, "answer": 20, "how": 31, "who": 14},
+        rows=found, empty=desk.say("steps-none"),
     )  # fmt: skip
 
 
@@ -147,11 +146,10 @@ def _beside(record: SessionRecord, desk: Desk) -> Table:
         Row((Cell(desk.clock(at)), Cell(desk.say(kind)), Cell(what), Cell(step)), seqs)
         for at, kind, what, step, seqs in sorted(followed, key=lambda one: one[0])
     )
-    names = ("column-time", "column-what", "column-told", "column-at-step")
-    return Table(
+    return desk.table(
         id=f"beside-{record.session}", caption=desk.say("beside-caption"),
-        columns=tuple(desk.say(name) for name in names), widths=(13, 18, 60, 20),
-        rows=tuple(rows), empty=desk.say("none"),
+        columns={"time": 13, "what": 18, "told": 60, "at-step": 20},
+        rows=rows, empty=desk.say("none"),
     )  # fmt: skip
 
 

@@ -23,11 +23,10 @@ def _in_words(one: Signed, desk: Desk) -> str:
 
 def signings(found: Sequence[Signed], desk: Desk, session: str) -> Table:
     """Return everything that supervisors said about a session, oldest first."""
-    names = ("column-time", "column-who", "column-what", "column-remark")
-    return Table(
+    return desk.table(
         id=f"signings-{session}", caption=desk.say("signings-caption"),
-        columns=tuple(desk.say(name) for name in names), widths=(19, 24, 22, 45),
-        rows=tuple(
+        columns={"time": 19, "who": 24, "what": 22, "remark": 45},
+        rows=(
             Row(
                 (
                     Cell(desk.second(one.at_utc)),

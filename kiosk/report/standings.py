@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Final
 from kiosk.plots.of_results import results
 from kiosk.plots.reader import reader
 from kiosk.report.desk import Desk
-from kiosk.report.paper import Block, Cell, Picture, Row, Seqs, Table
+from kiosk.report.paper import Block, Cell, Picture, Row, Seqs
 from kiosk.review.barrels import Judged, heading
 from kiosk.trade.standing import ACTION_OF, NOTICE_OF, State
 
@@ -27,11 +27,10 @@ def standings(
     `entered` has the journal's row of each result by its id.
     """
     heads = [(one, heading(one)) for one in judged]
-    names = ("column-barrel", "column-analysis", "column-standing", "column-trend")
-    yield Table(
+    yield desk.table(
         id="standing", caption=desk.say("standing-caption", day=today.isoformat()),
-        columns=tuple(desk.say(name) for name in names), widths=(24, 20, 42, 30),
-        rows=tuple(_judged(one, head, entered, desk) for one, head in heads),
+        columns={"barrel": 24, "analysis": 20, "standing": 42, "trend": 30},
+        rows=(_judged(one, head, entered, desk) for one, head in heads),
         empty=desk.say("results-none"),
     )  # fmt: skip
     who = reader(desk.site, desk.words)

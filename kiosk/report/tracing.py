@@ -71,11 +71,10 @@ def _worst(span: Span, who: Authority, desk: Desk) -> Sequence[Entered]:
 
 
 def _table(table_id: str, caption: str, suspects: Sequence[Suspect], desk: Desk) -> Table:
-    names = ("column-begun", "column-session", "column-who", "column-signs")
-    return Table(
-        id=table_id, caption=caption, columns=tuple(desk.say(name) for name in names),
-        widths=(19, 26, 22, 56), empty=desk.words.say("review-no-sign"),
-        rows=tuple(_suspect(one, desk) for one in suspects[:_SUSPECTS] if one.signs),
+    return desk.table(
+        id=table_id, caption=caption, empty=desk.words.say("review-no-sign"),
+        columns={"begun": 19, "session": 26, "who": 22, "signs": 56},
+        rows=(_suspect(one, desk) for one in suspects[:_SUSPECTS] if one.signs),
     )  # fmt: skip
 
 

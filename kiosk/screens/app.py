@@ -17,6 +17,7 @@ from kiosk.languages.words import Words, notice
 from kiosk.listening.ear import Heard
 from kiosk.listening.in_use import Hearing
 from kiosk.procedure.fault import FaultyFile
+from kiosk.procedure.plan import Plan
 from kiosk.screens.board import BoardScreen
 from kiosk.screens.choose import ChooseScreen
 from kiosk.screens.colours import DARK, themes, variables
@@ -27,8 +28,9 @@ from kiosk.screens.stand_in import NoHearing
 from kiosk.screens.summary import SummaryScreen
 from kiosk.screens.target_screen import TargetScreen
 from kiosk.screens.walk_screen import WalkScreen
-from kiosk.shop import Shop, TakenUp
+from kiosk.shop import Shop
 from kiosk.speaking.voice import SilentVoice, Voice
+from kiosk.unfinished import OpenSession, TakenUp
 
 _HOUR_S: Final = 3600.0
 """How often it is looked whether something was kept long enough."""
@@ -171,13 +173,11 @@ class KioskApp(App[None]):
     def _on_walk(self, message: BoardScreen.Walk) -> None:
         board = message.board
         try:
-            if message.unfinished is not None:
-                found = board.shop.take_up(message.unfinished.id)
-            elif message.fresh is not None:
-                plan = message.fresh
-                found = TakenUp(board.shop.fresh(plan.machine, plan.procedure))
-            else:
-                return
+            match message.what:
+                case OpenSession(id=session_id):
+                    found = board.shop.take_up(session_id)
+                case Plan(machine=machine, procedure=procedure):
+                    found = TakenUp(board.shop.fresh(machine, procedure))
         except (FaultyFile, JournalFailed, UnknownEvent) as error:
             board.notice = board.words.say("cannot-take-up", why=str(error))
             board.draw()

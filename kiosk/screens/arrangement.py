@@ -9,12 +9,18 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from kiosk.screens.faces import Face, More
+from kiosk.screens.faces import Face
 
 LEAST_WIDTH: Final = 18
 LEAST_HEIGHT: Final = 3
 GAP: Final = 1
 _TALLEST: Final = 7
+
+_CARD_WIDTH: Final = 38
+_CARD_ROWS: Final = 6
+_LOW_CARD_ROWS: Final = 5
+"""Where only one card of the usual height would fit."""
+_TALLEST_CARD: Final = 10
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,6 +102,30 @@ def page(faces: Sequence[Face], width: int, height: int, number: int, more: Face
     return Block(shown, columns, max(LEAST_HEIGHT, min(LEAST_HEIGHT + 2, height // max(1, rows))))
 
 
-def more_face(label: str) -> Face:
-    """Return the target that shows what there was no room for."""
-    return Face(More(), label, key="m")
+@dataclass(frozen=True, slots=True)
+class CardPage:
+    """Which of the board's cards are shown, and in what size."""
+
+    shown: range
+    columns: int
+    height: int
+    """Rows of the screen that one card takes."""
+    more: bool
+    """True when not all are shown, and the last place leads to the next."""
+
+
+def card_page(count: int, width: int, height: int, number: int) -> CardPage:
+    """Return one page of `count` cards in `height` rows."""
+    columns = max(1, min(width // _CARD_WIDTH, count))
+    least = _LOW_CARD_ROWS if height < 2 * _CARD_ROWS else _CARD_ROWS
+    room = columns * max(1, height // least)
+    shown, more = range(count), count > room
+    if more:
+        if room == 1:
+            # One card, and the way to the next beside it.
+            columns = room = 2
+        each = max(1, room - 1)
+        start = number % -(-count // each) * each
+        shown = shown[start : start + each]
+    rows = max(1, -(-(len(shown) + more) // columns))
+    return CardPage(shown, columns, max(least, min(height // rows, _TALLEST_CARD)), more)

@@ -11,44 +11,29 @@ from textual.content import Content
 from textual.message import Message
 from textual.widgets import Static
 
-from kiosk.engine.commands import Channel, Evidence, Refusal, Start
+from kiosk.engine.commands import Channel, Evidence, Start
 from kiosk.languages.words import Words, languages, words
-from kiosk.people.may import ASKED_FOR, Identified
-from kiosk.procedure.plan import Plan
 from kiosk.procedure.site import Person
-from kiosk.screens.arrangement import Block, even_columns, most_columns
+from kiosk.screens.arrangement import Block, card_page, even_columns, most_columns
+from kiosk.screens.before_walk import BeforeWalk, Walked
 from kiosk.screens.board_card import CardFace
-from kiosk.screens.board_faces import (
-    DayOrNight,
-    OtherLanguage,
-    PracticeOrPin,
-    SignIn,
-    ToReview,
-    WhatIsFaulty,
-    WhatNow,
-    board_faces,
-    greeting,
-)
+from kiosk.screens.board_faces import OnBoard, board_faces, greeting
 from kiosk.screens.choose import ChooseScreen, Item
-from kiosk.screens.faces import Face, Leave, More, Pick
-from kiosk.screens.lettering import spread, wrapped
+from kiosk.screens.faces import Face, Leave, More, Pick, more_face
+from kiosk.screens.lettering import signalled, spread, wrapped
 from kiosk.screens.panel import Panel
 from kiosk.screens.pin_new import set_pin
-from kiosk.screens.pin_screen import Doorway
 from kiosk.screens.review_opening import open_review
 from kiosk.screens.signed_in import SignedIn
 from kiosk.screens.target_screen import TargetScreen
-from kiosk.shop import Card, OpenSession, Shop
+from kiosk.shop import Card, Shop
 from kiosk.trade.code_dates import site_zone
+from kiosk.unfinished import OpenSession
 from kiosk.walk import Walk as Walking
 
 if TYPE_CHECKING:
     from kiosk.screens.app import KioskApp
 
-_CARD_WIDTH: Final = 38
-_CARD_ROWS: Final = 6
-_LOW_CARD_ROWS: Final = 5
-"""Where only one card of the usual height would fit."""
 _MOST_NOTICE_ROWS: Final = 3
 
 _LOOK_S: Final = 15.0
@@ -59,22 +44,14 @@ class BoardScreen(TargetScreen):
     """Shows the machines, and leads to a walk."""
 
     class Walk(Message):
-        """A procedure, or an unfinished session, is to be walked by somebody."""
+        """Somebody is to walk something."""
 
-        def __init__(
-            self,
-            board: BoardScreen,
-            start: Start,
-            by: Evidence,
-            fresh: Plan | None,
-            unfinished: OpenSession | None,
-        ) -> None:
+        def __init__(self, board: BoardScreen, start: Start, by: Evidence, what: Walked) -> None:
             super().__init__()
             self.board = board
             self.start = start
             self.by = by
-            self.fresh = fresh
-            self.unfinished = unfinished
+            self.what = what
 
     class OtherTheme(Message):
         """Light was asked for, or dark."""
@@ -188,7 +165,7 @@ class BoardScreen(TargetScreen):
         if code := cast("KioskApp", self.app).pairing_code:
             text = " ".join(filter(None, (self.words.say("pairing-code", code=code), text)))
         box.display = bool(text)
-        lines = wrapped(f"{self.words.say('signal-notice')}: {text}", width - 2)
+        lines = wrapped(signalled(text, self.words), width - 2)
         box.update(Content("\n".join(lines[:_MOST_NOTICE_ROWS])))
         return min(len(lines), _MOST_NOTICE_ROWS) if text else 0
 
@@ -206,26 +183,13 @@ class BoardScreen(TargetScreen):
         return block.rows
 
     def _draw_cards(self, width: int, height: int) -> None:
-        columns = max(1, min(width // _CARD_WIDTH, len(self._cards)))
-        least = _LOW_CARD_ROWS if height < 2 * _CARD_ROWS else _CARD_ROWS
-        room = columns * max(1, height // least)
-        shown = [*enumerate(self._cards, 1)]
-        several = len(shown) > room
-        if several:
-            if room == 1:
-                # One card, and the way to the next beside it.
-                columns = room = 2
-            each = max(1, room - 1)
-            start = self._page % -(-len(shown) // each) * each
-            shown = shown[start : start + each]
-        used = max(1, -(-(len(shown) + several) // columns))
-        tall = max(least, min(height // used, _CARD_ROWS + 4))
-        faces = self._faces(shown, (width // columns, tall))
-        if several:
-            faces.append(Face(More(), self.words.say("more"), key="m"))
-        self.query_one("#cards", Panel).show(Block(tuple(faces), columns, tall))
+        page = card_page(len(self._cards), width, height, self._page)
+        faces = self._faces(page.shown, (width // page.columns, page.height))
+        if page.more:
+            faces.append(more_face(self.words))
+        self.query_one("#cards", Panel).show(Block(tuple(faces), page.columns, page.height))
 
-    def _faces(self, shown: Sequence[tuple[int, Card]], room: tuple[int, int]) -> list[Face]:
+    def _faces(self, shown: range, room: tuple[int, int]) -> list[Face]:
         due = self.shop.due()
         now = self.clock.now().utc
         writer = CardFace(self.words, site_zone(self.shop.site.time_zone), now)
@@ -237,7 +201,8 @@ class BoardScreen(TargetScreen):
                 self._unfinished(card.unfinished) if card.unfinished else "",
                 room,
             )
-            for number, card in shown
+            for number, card in enumerate(self._cards, 1)
+            if number - 1 in shown
         ]
 
     def _unfinished(self, found: OpenSession) -> str:
@@ -257,28 +222,28 @@ class BoardScreen(TargetScreen):
         self._settle_who()
         self._here.touch()
         match face.choice:
-            case Pick(SignIn()):
+            case Pick(OnBoard.SIGN_IN):
                 self._sign_in()
             case Pick(Card() as card):
-                self._choose_procedure(card, Evidence(channel))
+                self._before_walk().lead(card, Evidence(channel))
             case More():
                 self._page += 1
                 self.draw()
-            case Pick(OtherLanguage()):
+            case Pick(OnBoard.LANGUAGE):
                 known = self._known_languages()
                 items = [(one, words(one).say("language-name"), "") for one in known]
                 self._ask("which-language", items, self._speak)
             case Leave():
                 self.app.pop_screen()
-            case Pick(PracticeOrPin()):
+            case Pick(OnBoard.PRACTICE_OR_PIN):
                 self._practise_or_set_pin()
-            case Pick(ToReview()):
+            case Pick(OnBoard.REVIEW):
                 open_review(cast("KioskApp", self.app), self.words)
-            case Pick(WhatNow()):
+            case Pick(OnBoard.HELP):
                 self.ask_help()
-            case Pick(DayOrNight()):
+            case Pick(OnBoard.THEME):
                 self.post_message(self.OtherTheme())
-            case Pick(WhatIsFaulty()):
+            case Pick(OnBoard.FAULTS):
                 self._ask("what-is-faulty", [], lambda _: None, "\n".join(self._faults))
             case _:
                 pass
@@ -324,71 +289,22 @@ class BoardScreen(TargetScreen):
             people.insert(0, (None, say("sign-out"), self._greeted.name))
         self._ask("sign-in-who", people, come, by_voice=True)
 
-    def _choose_procedure(self, card: Card, by: Evidence) -> None:
-        if card.unfinished is not None:
-            self._choose_worker(None, card.unfinished, by)
-            return
-        plans = (*card.due, *card.beside) or card.others
-        if not plans:
-            self.notice = self.words.say("no-procedure")
-            self.draw()
-            return
-        if len(plans) == 1 and card.due:
-            self._choose_worker(plans[0], None, by)
-            return
-        fits = card.due or card.beside
-        second = "" if fits else self.words.say("not-due")
-        items = [(plan, self.words.text(plan.title), second) for plan in plans]
-        asked = self._ask(
-            "which-procedure",
-            items,
-            lambda plan: self._choose_worker(plan, None, asked.answered),
-            by_voice=True,
-        )
+    def _before_walk(self) -> BeforeWalk:
+        def here() -> Person | None:
+            self._settle_who()
+            return self._greeted
 
-    def _choose_worker(
-        self, fresh: Plan | None, unfinished: OpenSession | None, by: Evidence
-    ) -> None:
-        """Ask who walks it; nobody is asked while somebody is signed in."""
-        procedure = "" if fresh is None else fresh.procedure
-        if unfinished is not None:
-            procedure = unfinished.started.procedure
+        def begin(start: Start, by: Evidence, what: Walked) -> None:
+            self.post_message(self.Walk(self, start, by, what))
+
         app = cast("KioskApp", self.app)
-
-        def then(act: Identified, given: Evidence) -> None:
-            if isinstance(act, Start):
-                self.post_message(self.Walk(self, act, given, fresh, unfinished))
-
-        def refused(refusal: Refusal) -> None:
-            self._tell(self.words.refusal(refusal))
-
-        def walk(worker: Person, named: Evidence) -> None:
-            start = Start(worker.id, worker.language)
-            Doorway(app, self.shop, self.words, procedure).settle(start, named, then, refused)
-
-        self._settle_who()
-        if self._greeted is not None:
-            walk(self._greeted, by)
-            return
-        people = [(one, one.name, self._second(procedure, one)) for one in self.shop.site.people]
-        asked = self._ask(
-            "who-walks", people, lambda worker: walk(worker, asked.answered), by_voice=True
-        )
-
-    def _second(self, procedure: str, person: Person) -> str:
-        """Return a person's language, or why they do not walk this."""
-        refusal = self.shop.may(procedure, Start(person.id, person.language))
-        if refusal is None or refusal.why == "pin-first":
-            return words(person.language).say("language-name")
-        if refusal.why in ASKED_FOR:
-            return self.words.say("with-a-supervisor")
-        return self.words.refusal(refusal)
+        return BeforeWalk(app, self.shop, lambda: self.words, here, begin, self._tell)
 
     def _ask(
         self, message: str, items: Sequence[Item], chosen: Callable[[Any], None], text: str = "",
         *, by_voice: bool = False,
-    ) -> ChooseScreen:  # fmt: skip
+    ) -> None:  # fmt: skip
         question = text or self.words.say(message)
-        asked = ChooseScreen(self.clock, self.words, question, items, chosen, by_voice=by_voice)
-        self.app.push_screen(asked)
-        return asked
+        self.app.push_screen(
+            ChooseScreen(self.clock, self.words, question, items, chosen, by_voice=by_voice)
+        )

@@ -10,7 +10,7 @@ from typing import Final
 from zoneinfo import ZoneInfo
 
 from kiosk.languages.words import Words
-from kiosk.procedure.model import Standing
+from kiosk.procedure.model import Standing, Text
 from kiosk.procedure.plan import Plan
 from kiosk.review.schedule import Duty, Stand
 from kiosk.review.today import Dated
@@ -79,12 +79,17 @@ class CardFace:
         if said:
             return said
         known = card.due or card.beside or card.others
+        if known and card.faults:
+            return [self.words.say("some-faulty")]
         return [self.words.say("nothing-due" if known else "no-procedure")]
 
     def _dated(self, card: Card, due: Sequence[Dated]) -> Iterator[str]:
         usual = {plan.procedure: plan for plan in card.due}
         beside = {plan.procedure: plan for plan in card.beside}
-        for one in sorted(due, key=lambda one: (one.never, not one.overdue)):
+        for one in sorted(due, key=lambda one: (one.never, not one.overdue, bool(_title(one)))):
+            if _title(one):
+                yield self._by_day(one, self.words.text(_title(one)))
+                continue
             # A day check that was missed cannot be made up for; the review tells of it.
             waits = one.kept.stand is Stand.DUE or one.kept.due.duty is Duty.SAMPLE
             for id_ in one.procedures:
@@ -104,8 +109,7 @@ class CardFace:
         if one.never:
             return say("board-never", what=what)
         if due.duty is Duty.SAMPLE:
-            day = say("plot-month-day", month=due.day.month, day=due.day.day)
-            return say("board-overdue" if one.overdue else "board-due-by", what=what, at=day)
+            return self._by_day(one, what)
         if one.overdue:
             return say("board-overdue", what=what, at=self._at(due.until_utc))
         waits = one.kept.stand is Stand.NOT_YET
@@ -113,6 +117,11 @@ class CardFace:
         name = "board-due-from" if waits else "board-due-by"
         told, left = say(name, what=what, at=self._at(moment)), self._left(moment - self.now_utc)
         return f"{told} · {say('board-in' if waits else 'board-left', time=left)}" if left else told
+
+    def _by_day(self, one: Dated, what: str) -> str:
+        day = one.kept.due.day
+        at = self.words.say("plot-month-day", month=day.month, day=day.day)
+        return self.words.say("board-overdue" if one.overdue else "board-due-by", what=what, at=at)
 
     def _at(self, utc: float) -> str:
         """Return a moment by the site's clock; with its day where that is not near."""
@@ -130,6 +139,11 @@ class CardFace:
         if seconds <= _IN_MINUTES_S:
             return self.words.quantity(Quantity(Decimal(int(seconds // _MINUTE_S)), "min"))
         return self.words.quantity(Quantity(Decimal(int(seconds // _HOUR_S)), "h"))
+
+
+def _title(one: Dated) -> Text:
+    """Return the schedule's own words for a part or a strip; empty for daily work and samples."""
+    return one.kept.due.title
 
 
 def _fitted(name: str, kind: str, lines: list[str], room: tuple[int, int]) -> list[str]:

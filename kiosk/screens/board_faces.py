@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from datetime import datetime
+from enum import Enum
 from typing import Final
 from zoneinfo import ZoneInfo
 
@@ -18,39 +18,20 @@ _EVENING_FROM: Final = 18
 """Hours from which it is greeted otherwise; our choice."""
 
 
-@dataclass(frozen=True, slots=True)
-class SignIn:
+class OnBoard(Enum):
+    """What can be asked of the board itself."""
+
+    SIGN_IN = "sign in"
     """Say who stands here, or that nobody does."""
-
-
-@dataclass(frozen=True, slots=True)
-class OtherLanguage:
-    """Speak another language on the board."""
-
-
-@dataclass(frozen=True, slots=True)
-class DayOrNight:
-    """Change between the light and the dark theme."""
-
-
-@dataclass(frozen=True, slots=True)
-class WhatIsFaulty:
-    """Read why something cannot be walked."""
-
-
-@dataclass(frozen=True, slots=True)
-class PracticeOrPin:
-    """Practise, or set a PIN."""
-
-
-@dataclass(frozen=True, slots=True)
-class ToReview:
+    LANGUAGE = "language"
+    THEME = "theme"
+    """Change between light and dark."""
+    PRACTICE_OR_PIN = "practice or PIN"
+    REVIEW = "review"
     """Look at what was done, as a supervisor."""
-
-
-@dataclass(frozen=True, slots=True)
-class WhatNow:
-    """Read what can be done here."""
+    HELP = "help"
+    FAULTS = "faults"
+    """Read why something cannot be walked."""
 
 
 def board_faces(
@@ -65,20 +46,20 @@ def board_faces(
     """Return the faces under the cards, the most needed first. `who` is signed in."""
     say = words.say
     label, detail = (say("sign-in"), "") if who is None else (who.name, say("sign-out-or-other"))
-    faces = [Face(Pick(SignIn()), label, detail, key="i")]
+    faces = [Face(Pick(OnBoard.SIGN_IN), label, detail, key="i")]
     if several_languages:
         name = say("language-name")
-        faces.append(Face(Pick(OtherLanguage()), say("say-language"), name, key="l"))
-    faces.append(Face(Pick(DayOrNight()), say("day-or-night"), key="t"))
+        faces.append(Face(Pick(OnBoard.LANGUAGE), say("say-language"), name, key="l"))
+    faces.append(Face(Pick(OnBoard.THEME), say("day-or-night"), key="t"))
     if for_a_while:
         faces.append(Face(Leave(), say("back-to-work"), key="escape"))
     else:
         first = "" if practice else f"{say('to-practise')}, "
-        faces.append(Face(Pick(PracticeOrPin()), f"{first}{say('to-set-pin')}", key="k"))
-        faces.append(Face(Pick(ToReview()), say("review"), key="r"))
-    faces.append(Face(Pick(WhatNow()), say("help"), key=HELP_KEY))
+        faces.append(Face(Pick(OnBoard.PRACTICE_OR_PIN), f"{first}{say('to-set-pin')}", key="k"))
+        faces.append(Face(Pick(OnBoard.REVIEW), say("review"), key="r"))
+    faces.append(Face(Pick(OnBoard.HELP), say("help"), key=HELP_KEY))
     if faulty:
-        faces.append(Face(Pick(WhatIsFaulty()), say("what-is-faulty"), key="f"))
+        faces.append(Face(Pick(OnBoard.FAULTS), say("what-is-faulty"), key="f"))
     return tuple(faces)
 
 

@@ -18,7 +18,7 @@ from kiosk.languages.words import Words
 from kiosk.listening.ear import Heard
 from kiosk.listening.numbers import NoNumbers, spoken
 from kiosk.screens.arrangement import page
-from kiosk.screens.faces import Face, Less, More, Pick
+from kiosk.screens.faces import Face, Less, More, Pick, back_face, more_face
 from kiosk.screens.lettering import wrapped
 from kiosk.screens.panel import Panel
 from kiosk.screens.target_screen import TargetScreen
@@ -113,11 +113,11 @@ class ChooseScreen(TargetScreen):
         if self._said and not cast("KioskApp", self.app).hearing.notice:
             lines += wrapped(self.words.say("or-say", phrase=next(iter(self._said))), width - 2)
         self.query_one("#asked", Static).update(Content("\n".join(lines)))
-        more = Face(More(), self.words.say("more"), key="m")
+        more = more_face(self.words)
         room = max(3, height - min(len(lines) + 2, height // 3) - 3)
         block = page(self._items, width, room, self._page, more)
         self.query_one("#primary", Panel).show(block)
-        back = Face(Less(), self.words.say("say-never-mind"), key="escape")
+        back = back_face(self.words)
         self.query_one("#secondary", Panel).show(replace(block, faces=(back,), columns=1, height=3))
 
     def pressed(self, face: Face, channel: Channel) -> None:

@@ -167,6 +167,16 @@ def number_face(act: c.Read, step: Step, words: Words) -> tuple[str, str]:
     return bare, words.number(Number(str(act.value), unit)).replace(bare, "").strip()
 
 
+def more_face(words: Words) -> Face:
+    """Return the target that shows what there was no room for."""
+    return Face(More(), words.say("more"), key="m")
+
+
+def back_face(words: Words) -> Face:
+    """Return the target that leaves things as they are."""
+    return Face(Less(), words.say("say-never-mind"), key="escape")
+
+
 def _listed(choice: object) -> bool:
     """True for an item of a list: it gets a digit for its key."""
     if isinstance(choice, c.HandOver | c.Witness):

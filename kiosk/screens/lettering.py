@@ -8,11 +8,17 @@ from typing import Final
 from rich.cells import cell_len, set_cell_size
 
 from kiosk.languages.line_parts import line_parts
+from kiosk.languages.words import Words
 
 _PART: Final = " · "
 _SENTENCE_END: Final = re.compile(
     r"(?<=[.?!])\s+|(?<=[。？！])(?![”’）」』])\s*|(?<=[。？！][”’）」』])\s*"
 )
+
+
+def signalled(notice: str, words: Words) -> str:
+    """Return a notice with the signal word before it; empty for none."""
+    return f"{words.say('signal-notice')}: {notice}" if notice else ""
 
 
 def sentences(text: str) -> list[str]:

@@ -17,8 +17,8 @@ from kiosk.listening.ear import Heard
 from kiosk.listening.numbers import NoNumbers, spoken
 from kiosk.people.pins import MOST
 from kiosk.screens.arrangement import LEAST_HEIGHT, Block
-from kiosk.screens.faces import Face, KeypadKey, Less
-from kiosk.screens.lettering import spread, wrapped
+from kiosk.screens.faces import Face, KeypadKey, back_face
+from kiosk.screens.lettering import signalled, spread, wrapped
 from kiosk.screens.panel import Panel
 from kiosk.screens.reading import ENTER, RUB_OUT
 from kiosk.screens.target_screen import TargetScreen
@@ -109,7 +109,7 @@ class HiddenDigits(TargetScreen):
         width, height = self.room
         mark = self.words.say("practice") if self.shop.site.practice else ""
         self.query_one("#head", Static).update(Content(spread(self.heading(), mark, width)))
-        notice = f"{self.words.say('signal-notice')}: {self.notice}" if self.notice else ""
+        notice = signalled(self.notice, self.words)
         beside = wrapped(notice, width - 2) if notice else []
         spare = height - 2 - (_KEY_ROWS + 1) * LEAST_HEIGHT - len(beside)
         # Where no digits are taken, or no room is left, the notice stands in place of the keys.
@@ -118,7 +118,7 @@ class HiddenDigits(TargetScreen):
         self._draw_lines(asked, [] if alone else beside, room=alone or spare > 0)
         tall = LEAST_HEIGHT + min(_TALLEST - LEAST_HEIGHT, max(0, spare - len(asked)) // _KEY_ROWS)
         self.query_one("#primary", Panel).show(Block() if alone else self._keys(tall))
-        back = Face(Less(), self.words.say("say-never-mind"), key="escape")
+        back = back_face(self.words)
         self.query_one("#secondary", Panel).show(Block((back,), 1, LEAST_HEIGHT))
 
     def _draw_lines(self, asked: list[str], notice: list[str], *, room: bool) -> None:

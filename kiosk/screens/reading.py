@@ -10,7 +10,7 @@ from kiosk.engine.prompt import Number
 from kiosk.languages.words import Words
 from kiosk.reckoning.calculator import NumberWanted
 from kiosk.screens.arrangement import LEAST_HEIGHT, Block, most_columns
-from kiosk.screens.faces import Face, KeypadKey, Less
+from kiosk.screens.faces import Face, KeypadKey, back_face
 
 ENTER: Final = "enter"
 RUB_OUT: Final = "backspace"
@@ -80,7 +80,7 @@ def keypad(now: Typing, words: Words, width: int) -> Block:
 
     rub_out = Face(KeypadKey(RUB_OUT), words.say("rub-out"), key=RUB_OUT)
     enter = Face(KeypadKey(ENTER), words.say("enter-number"), key=ENTER, primary=True)
-    never_mind = Face(Less(), words.say("say-never-mind"), key="escape")
+    never_mind = back_face(words)
     mark = Face(KeypadKey("."), decimal_mark(words), available=now.fraction)
     minus = Face(KeypadKey("-"), "−", available=now.below_zero)
     one, two, three, four, five, six, seven, eight, nine = (digit(str(n)) for n in range(1, 10))

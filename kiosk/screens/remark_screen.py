@@ -18,8 +18,9 @@ from kiosk.push_to_talk import PushToTalk
 from kiosk.remarks.keeping import NotKept, keep
 from kiosk.remarks.recorder import MOST_S, Ended, Recorder
 from kiosk.screens import status
-from kiosk.screens.arrangement import arrange, more_face
-from kiosk.screens.faces import Face, Pick
+from kiosk.screens.arrangement import arrange
+from kiosk.screens.faces import Face, Pick, more_face
+from kiosk.screens.lettering import signalled
 from kiosk.screens.panel import Panel
 from kiosk.screens.question import Line, Question
 from kiosk.screens.target_screen import TargetScreen
@@ -63,7 +64,7 @@ class RemarkScreen(TargetScreen):
         self._said: dict[str, Press] = {}
 
     def _fresh(self) -> Recorder:
-        return Recorder(self._post_over, ready=lambda: not self.walk.speaking)
+        return Recorder(self._post_over, ready=lambda: not self.walk.intercom.speaking)
 
     def _post_over(self) -> None:
         self.post_message(self.Over())
@@ -77,19 +78,19 @@ class RemarkScreen(TargetScreen):
     def _record(self) -> None:
         """Close the ear, say that it begins, and record once that was said."""
         self._asking, self._said, self.notice = False, {}, ""
-        self.walk.hearing.allow(())
+        self.walk.intercom.hearing.allow(())
         self.walk.say(self.words.say("remark-speak-now"))
         self._tap(self.recorder)
         self._show()
 
     def _tap(self, recorder: Recorder | None) -> None:
-        hearing = self.walk.hearing
+        hearing = self.walk.intercom.hearing
         if isinstance(hearing, Records):
             hearing.record(None if recorder is None else recorder.take)
 
     def tick(self) -> None:
         """Look at the time, the level, and whether there still is a microphone."""
-        hearing = self.walk.hearing
+        hearing = self.walk.intercom.hearing
         if isinstance(hearing, PushToTalk):
             hearing.tick()
         if not self._asking and not (isinstance(hearing, Records) and hearing.microphone):
@@ -110,7 +111,7 @@ class RemarkScreen(TargetScreen):
         self._tap(None)
         self._asking = True
         self._said = {face.label: _press(face) for face in self.faces()}
-        self.walk.hearing.allow(self._said)
+        self.walk.intercom.hearing.allow(self._said)
         self.walk.say(" ".join(self._lines()))
         self._show()
 
@@ -177,7 +178,7 @@ class RemarkScreen(TargetScreen):
                 self.walk.do(NeverMind(), by)
 
     def on_key(self, event: events.Key) -> None:
-        hearing = self.walk.hearing
+        hearing = self.walk.intercom.hearing
         if self._asking and isinstance(hearing, PushToTalk) and event.key == hearing.key:
             event.stop()
             event.prevent_default()
@@ -228,7 +229,7 @@ class RemarkScreen(TargetScreen):
         width, height = self.room
         left, right = status.header(self.walk)
         height -= self.query_one("#head", Line).say_ends(left, right, width)
-        text = f"{self.words.say('signal-notice')}: {self.notice}" if self.notice else ""
+        text = signalled(self.notice, self.words)
         height -= self.query_one("#notice", Line).say(text, width - 2)
         ear = status.ear_line(self.walk) if self._asking else self.words.say("remark-ear-closed")
         height -= self.query_one("#ear", Line).say(ear, width - 2, 2)
@@ -237,7 +238,7 @@ class RemarkScreen(TargetScreen):
         height -= question.draw_digits("" if low or self._asking else self._clock())
         height -= self.query_one("#progress", Line).say_ends(*self._progress(low=low), width)
         wording = Wording(self._lines(), tight=low, grows=self.app.is_web)
-        more = more_face(self.words.say("more"))
+        more = more_face(self.words)
         made = arrange(self.faces(), width, height, plain_rows(wording, width), more)
         room = height - made.primary.least_rows - made.secondary.rows
         setting = best(wording, width, room)
@@ -255,7 +256,8 @@ class RemarkScreen(TargetScreen):
         if self._asking:
             return "", ""
         say, full = self.words.say, round(self.recorder.level * _BAR)
-        state = f"○ {say('remark-waits')}" if self.walk.speaking else f"● {say('remark-records')}"
+        waits = self.walk.intercom.speaking
+        state = f"○ {say('remark-waits')}" if waits else f"● {say('remark-records')}"
         bar = f"{say('remark-level')} {'▮' * full}{'▯' * (_BAR - full)}"
         return (f"{state} {self._clock()}" if low else state), bar
 

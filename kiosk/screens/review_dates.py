@@ -8,7 +8,7 @@ from typing import Final
 
 from kiosk.review.calendar import summary
 from kiosk.review.sampling import Sampling
-from kiosk.review.schedule import Kept, Stand
+from kiosk.review.schedule import Duty, Kept, Stand
 from kiosk.screens.review_desk import Desk
 from kiosk.screens.review_looking import LookingTextScreen
 from kiosk.screens.review_page import Row
@@ -17,11 +17,12 @@ from kiosk.screens.review_timeline import OFF, key
 _DAYS: Final = 3
 """Days back and days ahead whose daily work is shown."""
 
+_NONE_DUE: Final = (Stand.OUT_OF_SERVICE, Stand.NOT_OPENED)
 _GROUPS: Final = (
     ("review-overdue", (Stand.MISSED, Stand.NOT_FINISHED), OFF),
     ("review-due", (Stand.DUE,), "●"),
     ("review-to-come", (Stand.NOT_YET,), "○"),
-    ("review-done", (Stand.LATE, Stand.EARLY, Stand.DONE, Stand.OUT_OF_SERVICE), "✓"),
+    ("review-done", (Stand.LATE, Stand.EARLY, Stand.DONE, *_NONE_DUE), "✓"),
 )
 
 
@@ -49,6 +50,8 @@ def dates(desk: Desk) -> Sequence[Row]:
             rows += [Row(say(name), "bold")]
             rows += [row for one in found for row in _said(*one, sign, desk)]
             rows += [Row()]
+    if any(one.due.duty is Duty.CHECK for one, *_ in told):
+        rows += [Row(say("review-check-rule"))]
     return rows or [Row(say("review-nothing-here"))]
 
 

@@ -15,8 +15,8 @@ from textual.widgets import Static
 from kiosk.engine.commands import Channel
 from kiosk.screens.arrangement import LEAST_HEIGHT, Block, even_columns, most_columns
 from kiosk.screens.choose import ChooseScreen, Item
-from kiosk.screens.faces import Face, Less, More, Pick
-from kiosk.screens.lettering import balanced, wrapped
+from kiosk.screens.faces import Face, Less, More, Pick, more_face
+from kiosk.screens.lettering import balanced, signalled, wrapped
 from kiosk.screens.panel import Panel
 from kiosk.screens.question import Line
 from kiosk.screens.review_desk import Desk
@@ -121,7 +121,7 @@ class PageScreen(TargetScreen):
         """Draw heading, notice and foot; return the rows that are left for the body."""
         left, right = self.heading()
         rows = self.query_one("#head", Line).say_ends(left, right, width)
-        text = f"{self.words.say('signal-notice')}: {self.notice}" if self.notice else ""
+        text = signalled(self.notice, self.words)
         rows += self.query_one("#notice", Line).say(text, width - 2, _MOST_NOTICE_ROWS)
         foot = self._foot(width, height, more=more)
         self.query_one("#secondary", Panel).show(foot)
@@ -135,7 +135,7 @@ class PageScreen(TargetScreen):
         say = self.words.say
         first = [Face(Less(), say("review-back"), key="escape", primary=not self.ways())]
         if more:
-            first.append(Face(More(), say("more"), key="m"))
+            first.append(more_face(self.words))
         most = most_columns(width)
         faces = [*first, *self.ways()]
         room = most * (1 if height < _LOW else 2)

@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from contextlib import suppress
 from typing import Final
 
+from kiosk.journal.codec import UnknownEvent
 from kiosk.review.deviations import Deviation, sentence
+from kiosk.review.results import Entered
 from kiosk.screens.choose import Item
 from kiosk.screens.faces import Face, Pick
 from kiosk.screens.review_dates import DatesScreen
@@ -80,7 +83,11 @@ class ReviewScreen(SessionsScreen):
         super().look()
 
     def _see(self) -> None:
-        self._eyes = self.desk.ledger.eyes_first(self.desk.now(), practice=self.desk.practice)
+        desk = self.desk
+        entered: tuple[Entered, ...] | None = None
+        with suppress(UnknownEvent):
+            entered = desk.results()
+        self._eyes = desk.ledger.eyes_first(desk.now(), practice=desk.practice, entered=entered)
 
     def note(self) -> str:
         if not self._eyes or self.top < len(self._eyes):

@@ -12,7 +12,8 @@ from textual.widgets import Input
 
 from kiosk.engine.commands import Channel
 from kiosk.screens.arrangement import LEAST_HEIGHT, Block
-from kiosk.screens.faces import Face, Less, Pick
+from kiosk.screens.faces import Face, Pick, back_face
+from kiosk.screens.lettering import signalled
 from kiosk.screens.panel import Panel
 from kiosk.screens.question import Line
 from kiosk.screens.review_desk import Desk
@@ -59,9 +60,9 @@ class WriteScreen(TargetScreen):
             return
         width, say = self.room.width, self.words.say
         self.query_one("#head", Line).say(self._question, width - 2)
-        text = f"{say('signal-notice')}: {self._notice}" if self._notice else ""
+        text = signalled(self._notice, self.words)
         self.query_one("#notice", Line).say(text, width - 2)
-        back = Face(Less(), say("say-never-mind"), key="escape")
+        back = back_face(self.words)
         take = Face(Pick(None), say("review-take-it"), primary=True)
         self.query_one("#secondary", Panel).show(Block((back, take), 2, LEAST_HEIGHT))
 

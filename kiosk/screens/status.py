@@ -33,8 +33,8 @@ _LOUD_DBFS: Final = -12.0
 def ear_line(walk: Walk) -> str:
     """Return what the ear does, and what it made of the last utterance."""
     words = walk.words
-    if walk.hearing.notice:
-        return words.say("ear-off", why=walk.hearing.notice)
+    if walk.intercom.hearing.notice:
+        return words.say("ear-off", why=walk.intercom.hearing.notice)
     now = _now(walk)
     heard = walk.heard
     if heard is None:
@@ -50,8 +50,8 @@ def level_bar(walk: Walk) -> str:
 
     In silence one cell is left; a cross where no sound comes in at all.
     """
-    hearing = walk.hearing
-    shut = walk.speaking or (isinstance(hearing, PushToTalk) and not hearing.open)
+    hearing = walk.intercom.hearing
+    shut = walk.intercom.speaking or (isinstance(hearing, PushToTalk) and not hearing.open)
     if hearing.notice or shut or not isinstance(hearing, Metered):
         return ""
     level = hearing.level
@@ -64,13 +64,13 @@ def level_bar(walk: Walk) -> str:
 
 def no_sound(walk: Walk) -> bool:
     """True when the microphone gives no sound at all, as one that is unplugged or switched off."""
-    hearing = walk.hearing
+    hearing = walk.intercom.hearing
     return not hearing.notice and isinstance(hearing, Metered) and hearing.level is None
 
 
 def _now(walk: Walk) -> str:
-    say, hearing = walk.words.say, walk.hearing
-    if walk.speaking:
+    say, hearing = walk.words.say, walk.intercom.hearing
+    if walk.intercom.speaking:
         return say("ear-deaf")
     if no_sound(walk):
         return say("ear-no-sound")
@@ -82,7 +82,7 @@ def _now(walk: Walk) -> str:
 
 def voice_line(walk: Walk) -> str:
     """Return whether the voice can be heard, and in which language it speaks."""
-    words, notice = walk.words, walk.voice.notice
+    words, notice = walk.words, walk.intercom.voice.notice
     state = words.say("voice-off", why=notice) if notice else words.say("voice-on")
     parts = [state, words.say("language-name")]
     if walk.session.state.language in walk.session.plan.drafted:

@@ -13,7 +13,7 @@ from kiosk.engine.state import Mode
 from kiosk.languages.words import Words
 from kiosk.screens.account import deviation_lines, reading_lines, recorded_lines
 from kiosk.screens.arrangement import Block, even_columns
-from kiosk.screens.faces import Face, Leave, More
+from kiosk.screens.faces import Face, Leave, More, more_face
 from kiosk.screens.lettering import spread
 from kiosk.screens.panel import Panel
 from kiosk.screens.target_screen import TargetScreen
@@ -70,7 +70,7 @@ class SummaryScreen(TargetScreen):
         self.query_one("#head", Static).update(Content(spread(title, mark, width)))
         self.query_one("#lines", Static).update(self._content())
         back = Face(Leave(), words.say("all-machines"), key="enter", primary=True)
-        more = Face(More(), words.say("more"), key="m")
+        more = more_face(words)
         faces = (back, more) if self._overflows() else (back,)
         self.query_one("#primary", Panel).show(Block(faces, even_columns(len(faces), 2), 3))
         self.call_after_refresh(self._offer_more)

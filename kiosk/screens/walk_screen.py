@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from contextlib import suppress
-from dataclasses import replace
 from typing import TYPE_CHECKING, ClassVar, Final, cast
 
 from textual import events, on
@@ -21,56 +20,27 @@ from kiosk.listening.in_use import Hearing
 from kiosk.people.may import Identified
 from kiosk.push_to_talk import PushToTalk
 from kiosk.screens import status
-from kiosk.screens.arrangement import (
-    LEAST_HEIGHT,
-    Arrangement,
-    Block,
-    arrange,
-    more_face,
-    page,
-)
-from kiosk.screens.block_letters import figure_rows
-from kiosk.screens.faces import (
-    Face,
-    KeypadKey,
-    Leave,
-    Less,
-    More,
-    TryAgain,
-    TypeNumber,
-)
-from kiosk.screens.offered import offered
+from kiosk.screens.faces import Face, KeypadKey, Leave, Less, More, TryAgain, TypeNumber
 from kiosk.screens.panel import Panel
 from kiosk.screens.pin_screen import Doorway, Then
 from kiosk.screens.question import Around, Line, Question, Status
-from kiosk.screens.reading import (
-    ENTER,
-    RUB_OUT,
-    Typing,
-    keypad,
-    shown,
-    typing,
-)
+from kiosk.screens.reading import ENTER, RUB_OUT, Typing, typing
 from kiosk.screens.remark_screen import RemarkScreen
 from kiosk.screens.target_screen import TargetScreen
-from kiosk.screens.type_sizes import Wording, best, plain_rows
-from kiosk.screens.walk_question import main_line, number_of, picture_of, wait_of
-from kiosk.shop import Shop, TakenUp
+from kiosk.screens.walk_sheet import WalkSheet
+from kiosk.shop import Shop
 from kiosk.speaking.voice import Voice
+from kiosk.unfinished import TakenUp
 from kiosk.walk import Walk
 
 if TYPE_CHECKING:
     from kiosk.screens.app import KioskApp
 
 _METER_S: Final = 0.2
-_LARGEST_TIME: Final = 3
-"""How many times the letters of a sentence the time of a wait may be as large."""
-_LOW: Final = 22
-"""Below so many rows the lines around the question make room for the keypad."""
 
 
 class WalkScreen(TargetScreen):
-    """Draws a walk and tells it what was pressed. It knows no rule."""
+    """Shows a walk and tells it what was pressed. It knows no rule."""
 
     AUTO_FOCUS: ClassVar[str | None] = ""
     """Nothing is focused by itself: an Enter given out of habit answers none of several answers."""
@@ -100,16 +70,13 @@ class WalkScreen(TargetScreen):
         )  # fmt: skip
         with suppress(UnknownEvent):
             self.walk.left = shop.time_left(found.session.plan)
+        self._sheet = WalkSheet(self, self.walk)
         self._typing: Typing | None = None
-        self._more = False
-        self._page = 0
         self._notice = ""
         self._asked: object = None
-        self._in_reach: tuple[Face, ...] = ()
         self._clockwork: Timer | None = None
         self._meter: Timer | None = None
         self._no_sound = False
-        self._time_size = 1
 
     def compose(self) -> ComposeResult:
         with Container(id="frame"):
@@ -160,10 +127,10 @@ class WalkScreen(TargetScreen):
     def tick(self) -> None:
         """Look at the clock: once a second."""
         self.walk.tick()
-        if isinstance(self.walk.hearing, PushToTalk):
-            self.walk.hearing.tick()
+        if isinstance(self.walk.intercom.hearing, PushToTalk):
+            self.walk.intercom.hearing.tick()
         if self._typing is None:
-            self._draw_time(self._time_size)
+            self._sheet.tick()
 
     def meter(self) -> None:
         """Look at the ear: some times a second."""
@@ -195,11 +162,11 @@ class WalkScreen(TargetScreen):
         self._notice = ""
         match face.choice:
             case More():
-                self._page += self._more
-                self._more = True
+                self._sheet.turn()
                 self.draw()
             case Less():
-                self._more, self._typing = False, None
+                self._typing = None
+                self._sheet.turn_back()
                 self.draw()
             case TypeNumber():
                 self._start_typing()
@@ -210,11 +177,11 @@ class WalkScreen(TargetScreen):
             case Leave():
                 self._leave(left=True)
             case choice:
-                self._more = False
+                self._sheet.turn_back()
                 self.walk.do(choice, c.Evidence(channel))  # type: ignore[arg-type]
 
     def on_key(self, event: events.Key) -> None:
-        hearing = self.walk.hearing
+        hearing = self.walk.intercom.hearing
         if isinstance(hearing, PushToTalk) and event.key == hearing.key:
             event.stop()
             event.prevent_default()
@@ -226,7 +193,7 @@ class WalkScreen(TargetScreen):
             return
         mark = {"full_stop": ".", "comma": ",", "minus": "-"}.get(event.key, event.key)
         typed = mark.isdecimal() or mark in (".", ",", "-", RUB_OUT)
-        listed = any(face.key == event.key for face in self._in_reach)
+        listed = any(face.key == event.key for face in self._sheet.in_reach)
         if typed and self.walk.number is not None and (self._typing or not listed):
             event.stop()
             event.prevent_default()
@@ -259,9 +226,7 @@ class WalkScreen(TargetScreen):
         self.walk.read(value, channel)
 
     def faces(self) -> tuple[Face, ...]:
-        return self._in_reach
-
-    # What is shown.
+        return self._sheet.in_reach
 
     def draw(self) -> None:
         if not self.is_mounted:
@@ -276,116 +241,10 @@ class WalkScreen(TargetScreen):
             for target in self.targets():
                 target.let_go()
             self._asked = asked
-            self._page, self._more = 0, False
+            self._sheet.begin_anew()
             if walk.number is None or walk.notice == "":
                 self._typing = None
-        self._draw_frame(held=state.mode is Mode.HELD)
-        if self._typing is not None:
-            self._draw_typing(self._typing)
-        elif not self._draw_walk(tight=False):
-            self._draw_walk(tight=True)
+        self._sheet.draw(self._notice, self._typing, held=state.mode is Mode.HELD)
         if fresh:
             self.set_focus(None)
             self.query_one("#primary", Panel).focus_way_on()
-
-    def _draw_frame(self, *, held: bool) -> None:
-        self.set_class(held, "-held")
-        word = self.walk.words.say("held").upper()
-        self.query_one("#frame", Container).border_title = f" {word} " if held else ""
-
-    def _room(self) -> tuple[int, int]:
-        """Return the columns and rows inside the frame."""
-        edge = 2 if self.has_class("-held") else 0
-        width, height = self.room
-        return width - edge, height - edge
-
-    def _draw_notice(self, width: int) -> int:
-        notice = self._notice or self.walk.notice
-        text = f"{self.walk.words.say('signal-notice')}: {notice}" if notice else ""
-        return self.query_one("#notice", Line).say(text, width - 2)
-
-    def _draw_walk(self, *, tight: bool) -> bool:
-        """Draw the question with its targets; return whether every row of it is seen."""
-        walk = self.walk
-        width, height = self._room()
-        height -= self.query_one(Around).draw(walk, width, tight=tight)
-        height -= self.query_one(Status).draw(walk, self.room.width, tight=tight)
-        height -= self._draw_notice(width)
-        height -= self._draw_time(1)
-        wording = Wording(walk.lines(), main_line(walk), walk.sources, tight, self.app.is_web)
-        least = max(1, plain_rows(wording, width))
-        made = self._arranged(width, height, least)
-        room = height - made.primary.least_rows - made.secondary.rows
-        draw = None if self._more else picture_of(walk)
-        setting = best(wording, width, room, draw)
-        if not setting.large and made.secondary.rows > LEAST_HEIGHT:
-            # Large letters matter more than a second row of what is seldom needed.
-            larger = best(wording, width, room + LEAST_HEIGHT, draw)
-            room, setting = (room + LEAST_HEIGHT, larger) if larger.large else (room, setting)
-        rows = max(1, len(setting.rows))
-        height -= self._enlarge_time(room - rows)
-        if not self._more:
-            made = arrange(self._in_reach, width, height, rows, self._more_face())
-        self.query_one(Question).draw(setting)
-        self.query_one("#primary", Panel).show(made.primary)
-        self.query_one("#secondary", Panel).show(made.secondary)
-        return rows <= room
-
-    def _draw_typing(self, now: Typing) -> None:
-        """Draw the keypad with the number so far, and as much of the question as there is room."""
-        walk, words = self.walk, self.walk.words
-        width, height = self._room()
-        low = height < _LOW
-        around, foot = self.query_one(Around), self.query_one(Status)
-        block = keypad(now, words, width)
-        self._in_reach = block.faces
-        height -= block.rows + self._draw_notice(width)
-        number, name = shown(now, words), number_of(walk)
-        if low:
-            around.vanish()
-            foot.vanish()
-            lines = [f"{number} {name}"]
-        else:
-            height -= around.draw(walk, width, tight=True)
-            height -= foot.draw(walk, width, tight=True)
-            lines = [*walk.lines(), name]
-        question = self.query_one(Question)
-        height -= question.draw_digits("" if low else number)
-        question.draw(best(Wording(lines), width, height))
-        self.query_one("#primary", Panel).show(block)
-        self.query_one("#secondary", Panel).show(Block())
-
-    def _draw_time(self, size: int) -> int:
-        """Show what a wait still needs, in digits of a size; return the rows that it takes."""
-        self._time_size = size
-        return self.query_one(Question).draw_digits(wait_of(self.walk), size)
-
-    def _enlarge_time(self, spare: int) -> int:
-        """Show it as large as there is room for; return the rows that it takes on top."""
-        first = self._draw_time(1)
-        if not first:
-            return 0
-        sizes = range(2, _LARGEST_TIME + 1)
-        size = max((one for one in sizes if figure_rows(one) - first <= spare), default=1)
-        return self._draw_time(size) - first
-
-    def _arranged(self, width: int, height: int, rows: int) -> Arrangement:
-        """Arrange all that can be pressed; the question takes `rows` of the `height` rows."""
-        more = self._more_face()
-        found = offered(self.walk, width, height - rows)
-        self._in_reach = found
-        if self._more:
-            back = Face(Less(), self.walk.words.say("say-never-mind"), key="escape")
-            rest = [face for face in found if not face.primary]
-            # The key that leads back from here is one that pauses elsewhere.
-            rest = [replace(one, key="") if one.key == back.key else one for one in rest]
-            rest.append(back)
-            self._in_reach = tuple(rest)
-            return Arrangement(page(rest, width, height - rows, self._page, more), Block())
-        made = arrange(found, width, height, rows, more)
-        if more in made.secondary.faces:
-            self._in_reach = (*found, more)
-        return made
-
-    def _more_face(self) -> Face:
-        return more_face(self.walk.words.say("more"))

@@ -3,30 +3,24 @@
 from __future__ import annotations
 
 import threading
-from collections.abc import Callable, Iterable
-from pathlib import Path
+from collections.abc import Callable
 
-from kiosk.speaking.voice import Plays, Voice, suit
+from kiosk.speaking.passing import PassingVoice
+from kiosk.speaking.voice import Voice
 
 
-class AnnouncedVoice:
-    """Tells each text before it is said, and '' when it has ended and none follows it."""
+class AnnouncedVoice(PassingVoice):
+    """Tells each text before it is said, and '' when it has ended and none follows it.
+
+    What is in a wave file that is played is not announced, for nobody asked it.
+    """
 
     def __init__(self, voice: Voice, tell: Callable[[str], None]) -> None:
         """`tell` is called from any thread, one call at a time; it must only keep the text."""
-        self._voice = voice
+        super().__init__(voice)
         self._tell = tell
         self._lock = threading.Lock()
         self._said = 0
-
-    @property
-    def notice(self) -> str:
-        """Empty while the voice can be heard, else the plain reason why not."""
-        return self._voice.notice
-
-    @notice.setter
-    def notice(self, reason: str) -> None:
-        self._voice.notice = reason
 
     def say(self, text: str, language: str, on_end: Callable[[], None]) -> None:
         """Tell, and say."""
@@ -41,27 +35,4 @@ class AnnouncedVoice:
                     self._tell("")
             on_end()
 
-        self._voice.say(text, language, ended)
-
-    def suit(self, person: str) -> None:
-        """Speak as this person wants it."""
-        suit(self._voice, person)
-
-    def play(self, sound: Path, on_end: Callable[[], None]) -> None:
-        """Play a wave file; what is in it is not announced, for nobody asked it."""
-        if isinstance(self._voice, Plays):
-            self._voice.play(sound, on_end)
-        else:
-            on_end()
-
-    def prepare(self, texts: Iterable[str], language: str) -> None:
-        """Render texts ahead."""
-        self._voice.prepare(texts, language)
-
-    def hush(self) -> None:
-        """Fall silent; the end is told as any other."""
-        self._voice.hush()
-
-    def close(self) -> None:
-        """Fall silent for good."""
-        self._voice.close()
+        super().say(text, language, ended)

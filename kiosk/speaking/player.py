@@ -10,6 +10,7 @@ from functools import partial
 from pathlib import Path
 from typing import Any, Protocol
 
+from kiosk.in_time import opened_in_time
 from kiosk.languages.notice import Notice, Told
 from kiosk.languages.words import notice
 from kiosk.speaking.quiet_alsa import quiet_alsa
@@ -181,39 +182,18 @@ def open_player(limit_s: float = OPEN_LIMIT_S, tap: Tap | None = None) -> Player
 
         return AplayPlayer(limit_s)
     make = MiniaudioPlayer if tap is None else partial(MiniaudioPlayer, tap=tap)
-    return _open_in_time(make, limit_s)
 
+    def fed() -> MiniaudioPlayer:
+        player = make()
+        if not player.fed.wait(limit_s):
+            player.close()
+            raise NoSpeaker(takes_nothing(limit_s))
+        return player
 
-def _open_in_time(make: Callable[[], MiniaudioPlayer], limit_s: float) -> MiniaudioPlayer:
-    """Open in a thread of its own, since a sound server may never answer."""
-    opened: list[MiniaudioPlayer] = []
-    failures: list[NoSpeaker] = []
-    lock = threading.Lock()
-    given_up = False
-
-    def attempt() -> None:
-        try:
-            player = make()
-        except NoSpeaker as failure:
-            failures.append(failure)
-            return
-        fed = player.fed.wait(limit_s)
-        with lock:
-            if fed and not given_up:
-                opened.append(player)
-                return
-        player.close()
-
-    thread = threading.Thread(target=attempt, name="open-speaker", daemon=True)
-    thread.start()
-    thread.join(limit_s)
-    with lock:
-        given_up = not opened
-    if failures:
-        raise failures[0]
-    if given_up:
+    opened = opened_in_time(fed, limit_s, "open-speaker", NoSpeaker)
+    if opened is None:
         raise NoSpeaker(takes_nothing(limit_s))
-    return opened[0]
+    return opened
 
 
 def wave_seconds(path: Path) -> float:

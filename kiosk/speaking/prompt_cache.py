@@ -10,12 +10,14 @@ import time
 import uuid
 import wave
 from collections.abc import Iterator
+from dataclasses import astuple, replace
 from pathlib import Path
 from typing import Protocol
 
 from kiosk.languages.words import notice
 from kiosk.speaking.respelling import respelt
-from kiosk.speaking.voices import USUAL, SpeechFailed, checked_rate, checked_text
+from kiosk.speaking.speech import Speech
+from kiosk.speaking.voices import SpeechFailed
 
 MOST_BYTES = 400_000_000
 """About two and a half hours of prompts. Prompts with readings in them make new files for years."""
@@ -30,16 +32,7 @@ class Rendering(Protocol):
 
     version: str
 
-    def render(
-        self,
-        text: str,
-        language: str,
-        voice: str | None,
-        rate: int,
-        into: Path,
-        pitch: int = USUAL,
-        volume: int = USUAL,
-    ) -> float:
+    def render(self, speech: Speech, into: Path) -> float:
         """Speak into the wave file `into`, return its seconds; raises SpeechFailed."""
         ...
 
@@ -63,29 +56,20 @@ class PromptCache:
                 notice("prompts-not-kept", folder=str(folder), reason=why)
             ) from failure
 
-    def wave(
-        self,
-        text: str,
-        language: str,
-        voice: str | None = None,
-        rate: int | None = None,
-        pitch: int = USUAL,
-        volume: int = USUAL,
-    ) -> Path:
-        """Return the wave file of `text`, rendering it if it is not there or is broken.
+    def wave(self, speech: Speech) -> Path:
+        """Return the wave file of a speech, rendering it if it is not there or is broken.
 
-        `voice` None takes the language's own, else an identifier such as 'gmw/en-us+f3'; `rate` is
-        in words per minute, `pitch` and `volume` in percent. What is rendered is the text as it is
-        spelt for the voice. Raises SpeechFailed with a sentence.
+        What is rendered is the text as it is spelt for the voice. Raises SpeechFailed with a
+        sentence.
         """
-        plain = respelt(checked_text(text), language)
-        pace = checked_rate(language, rate)
-        path = self._folder / f"{self._address(plain, language, voice, pace, pitch, volume)}.wav"
+        plain = speech.checked()
+        plain = replace(plain, text=respelt(plain.text, plain.language))
+        path = self._folder / f"{self._address(plain)}.wav"
         if is_whole(path):
             return path
         part = self._folder / f"{path.stem}.{os.getpid()}-{uuid.uuid4().hex}.part"
         try:
-            self._render.render(plain, language, voice, pace, part, pitch, volume)
+            self._render.render(plain, part)
             with part.open("rb") as file:
                 os.fsync(file.fileno())
             os.replace(part, path)  # noqa: PTH105 (the same word everywhere for an atomic change)
@@ -98,8 +82,8 @@ class PromptCache:
             part.unlink(missing_ok=True)
         return path
 
-    def _address(self, text: str, language: str, voice: str | None, *how: int) -> str:
-        asked = json.dumps([text, language, voice, *how, self._render.version])
+    def _address(self, speech: Speech) -> str:
+        asked = json.dumps([*astuple(speech), self._render.version])
         return hashlib.sha256(asked.encode()).hexdigest()
 
     def _tidy(self, most_bytes: int) -> None:

@@ -18,7 +18,15 @@ from collections.abc import Iterable
 from pathlib import Path
 from typing import Any
 
-from kiosk.speaking.voices import USUAL, SpeechFailed, choice_for, is_voice, native_voice
+from kiosk.speaking.speech import Speech
+from kiosk.speaking.voices import (
+    USUAL,
+    SpeechFailed,
+    checked_rate,
+    choice_for,
+    is_voice,
+    native_voice,
+)
 
 ESPEAK_RATE, ESPEAK_VOLUME, ESPEAK_PITCH, ESPEAK_WORDGAP = 1, 2, 3, 7
 """espeakRATE, espeakVOLUME, espeakPITCH and espeakWORDGAP of espeak-ng's speak_lib.h."""
@@ -61,30 +69,20 @@ class Pyttsx3Driver:
         self._until_idle()
         self._engine.runAndWait()
 
-    def render(
-        self,
-        text: str,
-        language: str,
-        voice: str | None,
-        rate: int,
-        into: Path,
-        pitch: int = USUAL,
-        volume: int = USUAL,
-    ) -> float:
-        """Speak `text` into the wave file `into`; return its length in seconds.
+    def render(self, speech: Speech, into: Path) -> float:
+        """Speak into the wave file `into`; return its length in seconds.
 
-        `rate` is in words per minute, `pitch` and `volume` are in percent. The computer's own
-        voices keep their pitch, and are not louder than their usual. Raises SpeechFailed.
+        The computer's own voices keep their pitch, and are not louder than their usual. Raises
+        SpeechFailed.
         """
         self._errors.clear()
-        self._set_voice(voice or self._default_voice(language))
+        self._set_voice(speech.voice or self._default_voice(speech.language))
         if self._espeak:
-            gap = 0 if voice else choice_for(language).gap
-            self._set_espeak(self._espeak, rate, round(MIDDLE_PITCH * pitch / USUAL), volume, gap)
+            self._set_espeak(self._espeak, speech)
         else:
-            self._engine.setProperty("rate", rate)
-            self._engine.setProperty("volume", min(1.0, volume / USUAL))
-        self._engine.save_to_file(text, str(into))
+            self._engine.setProperty("rate", checked_rate(speech.language, speech.rate))
+            self._engine.setProperty("volume", min(1.0, speech.volume / USUAL))
+        self._engine.save_to_file(speech.text, str(into))
         self._engine.runAndWait()
         # espeak-ng speaks in a thread of its own, which ends the engine's loop before it is done.
         self._until_idle()
@@ -110,12 +108,13 @@ class Pyttsx3Driver:
                 f"the voice '{voice}' is unknown here; take one that this computer has"
             )
 
-    def _set_espeak(
-        self, espeak: ctypes.CDLL, rate: int, pitch: int, volume: int, gap: int
-    ) -> None:
+    def _set_espeak(self, espeak: ctypes.CDLL, speech: Speech) -> None:
+        rate = checked_rate(speech.language, speech.rate)
+        pitch = round(MIDDLE_PITCH * speech.pitch / USUAL)
+        gap = 0 if speech.voice else choice_for(speech.language).gap
         self._engine.setProperty("rate", rate)
         self._engine.setProperty("pitch", pitch)
-        self._engine.setProperty("volume", volume / USUAL)
+        self._engine.setProperty("volume", speech.volume / USUAL)
         # The driver has no word for this one.
         espeak.espeak_SetParameter(ESPEAK_WORDGAP, gap, 0)
         # They wait in espeak-ng's queue, and the driver empties that queue when the next text
@@ -124,7 +123,7 @@ class Pyttsx3Driver:
         for name, parameter, wanted in (
             ("rate", ESPEAK_RATE, rate),
             ("pitch", ESPEAK_PITCH, pitch),
-            ("volume", ESPEAK_VOLUME, volume),
+            ("volume", ESPEAK_VOLUME, speech.volume),
             ("gap between words", ESPEAK_WORDGAP, gap),
         ):
             in_force = espeak.espeak_GetParameter(parameter, ESPEAK_CURRENT)

@@ -1,6 +1,6 @@
 """The worker that speaks into wave files, in a process of its own: JSON lines in, JSON lines out.
 
-A request is `{"id", "text", "language", "voice", "rate", "pitch", "volume", "into"}`, its answer
+A request is `{"id", "speech", "into"}`, the speech with the fields of `Speech`; its answer is
 `{"id", "seconds"}` or `{"id", "error"}`. The first line out is `{"ready": true}` or
 `{"ready": false, "error"}`. The worker ends when its input ends, so it never outlives the kiosk.
 """
@@ -14,6 +14,7 @@ from pathlib import Path
 from typing import Any, BinaryIO
 
 from kiosk.speaking.pyttsx3_driver import Pyttsx3Driver
+from kiosk.speaking.speech import Speech
 from kiosk.speaking.voices import SpeechFailed
 
 
@@ -30,15 +31,7 @@ def take_output() -> BinaryIO:
 def answer(driver: Pyttsx3Driver, request: dict[str, Any]) -> dict[str, Any]:
     """Carry out one request; every failure becomes an answer."""
     try:
-        seconds = driver.render(
-            request["text"],
-            request["language"],
-            request["voice"],
-            request["rate"],
-            Path(request["into"]),
-            request["pitch"],
-            request["volume"],
-        )
+        seconds = driver.render(Speech(**request["speech"]), Path(request["into"]))
     except SpeechFailed as failure:
         return {"id": request["id"], "error": str(failure)}
     except Exception as failure:  # noqa: BLE001 (the drivers raise anything; the client is told)

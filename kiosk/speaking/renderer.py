@@ -9,6 +9,7 @@ import queue
 import subprocess
 import sys
 import threading
+from dataclasses import asdict
 from importlib import metadata
 from pathlib import Path
 from typing import IO, Any
@@ -16,7 +17,8 @@ from typing import IO, Any
 import kiosk
 from kiosk.languages.words import notice
 from kiosk.speaking.brighten import brightened
-from kiosk.speaking.voices import USUAL, SpeechFailed, checked_rate, checked_text
+from kiosk.speaking.speech import Speech
+from kiosk.speaking.voices import SpeechFailed
 from kiosk.speaking.waves import as_wave, read
 
 START_LIMIT_S = 20.0
@@ -50,34 +52,16 @@ class Renderer:
         self._requests = 0
         self._closed = False
 
-    def render(
-        self,
-        text: str,
-        language: str,
-        voice: str | None,
-        rate: int,
-        into: Path,
-        pitch: int = USUAL,
-        volume: int = USUAL,
-    ) -> float:
-        """Speak `text` into the wave file `into`; return its length in seconds.
+    def render(self, speech: Speech, into: Path) -> float:
+        """Speak into the wave file `into`; return its length in seconds.
 
-        `voice` None takes the language's own, made brighter where it is espeak-ng's; `rate` is in
-        words per minute, `pitch` and `volume` are in percent. A worker that died is replaced and
-        asked once more; one that hangs is ended. Raises SpeechFailed.
+        A language's own voice is made brighter where it is espeak-ng's. A worker that died is
+        replaced and asked once more; one that hangs is ended. Raises SpeechFailed.
         """
-        request = {
-            "text": checked_text(text),
-            "language": language,
-            "voice": voice,
-            "rate": checked_rate(language, rate),
-            "pitch": pitch,
-            "volume": volume,
-            "into": str(into.absolute()),
-        }
+        request = {"speech": asdict(speech.checked()), "into": str(into.absolute())}
         with self._lock:
             seconds = self._ask_twice(request)
-        if voice is None and _SPEAKS_ESPEAK:
+        if speech.voice is None and _SPEAKS_ESPEAK:
             into.write_bytes(as_wave(brightened(read(into))))
         return seconds
 

@@ -8,6 +8,7 @@ from kiosk.home import write_private
 from kiosk.speaking.prompt_cache import PromptCache
 from kiosk.speaking.recordings import JOINED, Recordings
 from kiosk.speaking.sentences import sentences
+from kiosk.speaking.speech import Speech
 from kiosk.speaking.tone import Tone, Tones, usual
 from kiosk.speaking.voices import USUAL, SpeechFailed, choice_for, paced
 from kiosk.speaking.waves import as_wave, joined, read
@@ -60,7 +61,8 @@ class ShopPrompts:
 
     def _rendered(self, text: str, language: str, tone: Tone) -> Path:
         rate = paced(choice_for(language).rate, tone.rate)
-        return self._cache.wave(text, language, rate=rate, pitch=tone.pitch, volume=tone.volume)
+        speech = Speech(text, language, rate=rate, pitch=tone.pitch, volume=tone.volume)
+        return self._cache.wave(speech)
 
     def _joined(
         self, parts: list[str], recorded: list[Path | None], language: str, tone: Tone

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from decimal import Decimal
 
+from kiosk.trade.keyed import Keyed
+
 CHLORINE_PER_HYPOCHLORITE = Decimal("70.906") / Decimal("74.44")
 """Grams of available chlorine in a gram of NaOCl: molar mass of Cl2 over that of NaOCl. READ in
 water-treatment texts, with the pairs 5.25 to 5.0, 6 to 5.7, 8.25 to 7.86."""
@@ -16,16 +18,6 @@ STOICHIOMETRIC = {
 }
 """The most percent available chlorine by weight that a pure compound can have (CALC, Cl 35.453).
 A label runs lower: ask for its figure, and use these only to doubt one that lies above."""
-
-
-class NotALabel(ValueError):
-    """A figure cannot stand on a label; `key` and `values` are data, the text says what to mend."""
-
-    def __init__(self, key: str, **values: object) -> None:
-        super().__init__(_SAYS[key].format(**values))
-        self.key = key
-        self.values = values
-
 
 _SAYS = {
     "bad-percent": "{percent} % cannot be; write the label's percent, above 0 and up to 100",
@@ -44,6 +36,12 @@ _SAYS = {
 
 _MOST_TRADE_PERCENT = Decimal(30)
 """Hypochlorite is not sold stronger (MEM)."""
+
+
+class NotALabel(Keyed, ValueError):
+    """A figure cannot stand on a label; the message says what to mend."""
+
+    says = _SAYS
 
 
 def from_hypochlorite(percent: Decimal) -> Decimal:

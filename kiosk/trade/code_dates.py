@@ -9,6 +9,7 @@ from decimal import Decimal
 from enum import Enum
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
+from kiosk.trade.keyed import Keyed
 from kiosk.trade.temperature_log import Printed, Reading
 from kiosk.trade.units import Quantity
 
@@ -29,13 +30,10 @@ _SAYS = {
 }
 
 
-class NoDate(ValueError):
-    """A date or time cannot be judged; `key` and `values` are data, the text says what to mend."""
+class NoDate(Keyed, ValueError):
+    """A date or time cannot be judged; the message says what to mend."""
 
-    def __init__(self, key: str, **values: object) -> None:
-        super().__init__(_SAYS[key].format(**values))
-        self.key = key
-        self.values = values
+    says = _SAYS
 
 
 def site_zone(name: str) -> ZoneInfo:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from decimal import ROUND_CEILING, Decimal
 from enum import StrEnum
 
+from kiosk.trade.keyed import Keyed
 from kiosk.trade.kitchen_measures import GRAM, LIQUID, Measure, packet
 from kiosk.trade.product import Product
 from kiosk.trade.units import Quantity
@@ -31,13 +32,10 @@ _SAYS = {
 }
 
 
-class NoDose(ValueError):
-    """No dose fits; `key` and `values` are data, the text says why and what to change."""
+class NoDose(Keyed, ValueError):
+    """No dose fits; the message says why and what to change."""
 
-    def __init__(self, key: str, **values: object) -> None:
-        super().__init__(_SAYS[key].format(**values))
-        self.key = key
-        self.values = values
+    says = _SAYS
 
 
 class Filling(StrEnum):

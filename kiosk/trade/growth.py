@@ -9,6 +9,7 @@ from itertools import pairwise
 from statistics import linear_regression
 from typing import Protocol
 
+from kiosk.trade.keyed import Keyed
 from kiosk.trade.temperature_log import Reading, by_time, celsius, check_gap
 
 LN10 = math.log(10)
@@ -29,13 +30,10 @@ _SAYS = {
 }
 
 
-class NoGrowth(ValueError):
-    """A model gives no answer; `key` and `values` are data, the text says what to mend."""
+class NoGrowth(Keyed, ValueError):
+    """A model gives no answer; the message says what to mend."""
 
-    def __init__(self, key: str, **values: object) -> None:
-        super().__init__(_SAYS[key].format(**values))
-        self.key = key
-        self.values = values
+    says = _SAYS
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from decimal import Decimal
 
+from kiosk.trade.keyed import Keyed
 from kiosk.trade.units import Quantity, degrees_celsius
 
 FITTED = (Decimal(0), Decimal(35))
@@ -22,13 +23,10 @@ _SAYS = {
 }
 
 
-class NoShare(ValueError):
-    """No share can be told; `key` and `values` are data, the text says what to mend."""
+class NoShare(Keyed, ValueError):
+    """No share can be told; the message says what to mend."""
 
-    def __init__(self, key: str, **values: object) -> None:
-        super().__init__(_SAYS[key].format(**values))
-        self.key = key
-        self.values = values
+    says = _SAYS
 
 
 @dataclass(frozen=True, slots=True)

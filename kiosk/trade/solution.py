@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from enum import StrEnum
 
+from kiosk.trade.keyed import Keyed
 from kiosk.trade.solution_table import WATER, Agent, Cap, ContactRow, SolutionRow, SolutionTable
 from kiosk.trade.units import Quantity
 
@@ -21,13 +22,10 @@ _SAYS = {
 _ABSURD = {"°C": (Decimal(-5), Decimal(110)), "°F": (Decimal(23), Decimal(230))}
 
 
-class NotASolution(ValueError):
-    """A reading cannot be; `key` and `values` are data, the text says what to mend."""
+class NotASolution(Keyed, ValueError):
+    """A reading cannot be; the message says what to mend."""
 
-    def __init__(self, key: str, **values: object) -> None:
-        super().__init__(_SAYS[key].format(**values))
-        self.key = key
-        self.values = values
+    says = _SAYS
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

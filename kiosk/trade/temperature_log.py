@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from decimal import Decimal
 
+from kiosk.trade.keyed import Keyed
 from kiosk.trade.units import Quantity
 
 _SAYS = {
@@ -30,13 +31,10 @@ _SAYS = {
 _ABSURD = {"°C": (Decimal(-50), Decimal(150)), "°F": (Decimal(-58), Decimal(302))}
 
 
-class NoVerdict(ValueError):
-    """A log cannot be judged; `key` and `values` are data, the text says what to mend."""
+class NoVerdict(Keyed, ValueError):
+    """A log cannot be judged; the message says what to mend."""
 
-    def __init__(self, key: str, **values: object) -> None:
-        super().__init__(_SAYS[key].format(**values))
-        self.key = key
-        self.values = values
+    says = _SAYS
 
 
 @dataclass(frozen=True, slots=True)

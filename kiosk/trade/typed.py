@@ -8,6 +8,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from decimal import Decimal
 
+from kiosk.trade.keyed import Keyed
 from kiosk.trade.units import Quantity, degrees_celsius, grams, litres, seconds
 
 SAYS = {
@@ -34,13 +35,10 @@ SAYS = {
 """Message key to the English sentence; its places are the keys of `NotTyped.values`."""
 
 
-class NotTyped(ValueError):
-    """What was typed cannot be used; `key` and `values` are data, the text says what to type."""
+class NotTyped(Keyed, ValueError):
+    """What was typed cannot be used; the message says what to type."""
 
-    def __init__(self, key: str, **values: str) -> None:
-        super().__init__(SAYS[key].format(**values))
-        self.key = key
-        self.values = values
+    says = SAYS
 
 
 _VOLUME = {

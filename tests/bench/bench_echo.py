@@ -28,6 +28,7 @@ from kiosk.listening.models import Missing, open_ear
 from kiosk.listening.turn import Turn
 from kiosk.speaking.prompt_cache import PromptCache
 from kiosk.speaking.renderer import Renderer
+from kiosk.speaking.speech import Speech
 from tests.speech.echoes import BEFORE_S, Kiosk, Room, Sound, decibels, rms
 from tests.speech.material import VOICES
 from tests.speech.moments import NOW, _states
@@ -134,7 +135,7 @@ def prompts_of(cache: PromptCache, language: str) -> Prompts:
         text = said.spoken(prompt(plan, state))
         allowed = grammar(plan, state.step, offers(plan, state, NOW), said)
         if text and allowed:
-            found.setdefault(text, (text, allowed, cache.wave(text, language)))
+            found.setdefault(text, (text, allowed, cache.wave(Speech(text, language))))
     return list(found.values())
 
 

@@ -30,6 +30,7 @@ from kiosk.listening.sources import read_wave, resample
 from kiosk.speaking.prompt_cache import PromptCache
 from kiosk.speaking.renderer import Renderer
 from kiosk.speaking.respelling import respellings, respelt
+from kiosk.speaking.speech import Speech
 from kiosk.speaking.voices import choice_for
 from tests.bench.intelligible_ears import RECOGNISERS, Sound, lost_in, wrong_in
 from tests.bench.intelligible_texts import REWORDED, said
@@ -64,17 +65,16 @@ def kiosk_voice(language: str, *, as_written: bool = False, bare: bool = False) 
     """Give the voice of the kiosk; `as_written` leaves the respellings out, and `bare` the gaps
     between words and the brightness as well."""
     renderer = Renderer()
-    choice = choice_for(language)
-    voice = choice.voice if bare else None
+    voice = choice_for(language).voice if bare else None
     with tempfile.TemporaryDirectory() as folder:
         cache = PromptCache(Path(folder), renderer)
 
         def speak(text: str) -> Sound:
             file = Path(folder) / "as-written.wav"
             if as_written or bare:
-                renderer.render(text, language, voice, choice.rate, file)
+                renderer.render(Speech(text, language, voice), file)
             else:
-                file = cache.wave(text, language)
+                file = cache.wave(Speech(text, language))
             samples, hertz = read_wave(file)
             return np.pad(resample(samples, hertz), SILENCE)
 

@@ -99,9 +99,10 @@ def reviewed(ledger: Ledger, shop: Shop, sessions: list[str]) -> None:
     last = ledger.lines(practice=True, limit=1)[0]
     now = last.last_utc + 8 * 3600
     timed("the first page: 50 sessions, and what needs eyes first", lambda: (
-        ledger.lines(practice=True), ledger.eyes_first(now, practice=True)))  # fmt: skip
+        ledger.lines(practice=True),
+        ledger.eyes_first(now, practice=True, entered=())))  # fmt: skip
     timed("what needs eyes first, of a month", lambda: ledger.eyes_first(
-        now, practice=True, days=31, limit=None))  # fmt: skip
+        now, practice=True, entered=(), days=31, limit=None))  # fmt: skip
     oldest = ledger.lines(practice=True, limit=None)[-60]
     timed("the last page", lambda: ledger.lines(practice=True, older_than=oldest))
     timed("one worker's sessions", lambda: ledger.lines(practice=True, worker=last.workers[0]))

@@ -23,6 +23,7 @@ from kiosk.speaking.recordings import Recording as Kept
 from kiosk.speaking.recordings import Recordings
 from kiosk.speaking.renderer import Renderer
 from kiosk.speaking.shop_prompts import ShopPrompts
+from kiosk.speaking.speech import Speech
 from kiosk.speaking.voices import VOICES
 from kiosk.speaking.waves import read
 from tests.speech.test_speaking_device import (
@@ -64,12 +65,14 @@ def bench_rendering(folder: Path) -> None:
     for at in range(5):
         renderer = Renderer()
         prompts = PromptCache(folder / f"cold{at}", renderer)
-        cold.append(timed(lambda prompts=prompts: prompts.wave(TEXTS["en"].format(1), "en")))
+        cold.append(
+            timed(lambda prompts=prompts: prompts.wave(Speech(TEXTS["en"].format(1), "en")))
+        )
         renderer.close()
     print(f"first prompt, worker not yet started (n=5): {spread(cold)}")
     renderer = Renderer()
     prompts = PromptCache(folder / "warm", renderer)
-    prompts.wave("Warm.", "en")
+    prompts.wave(Speech("Warm.", "en"))
     for language, text in TEXTS.items():
         asked = [text.format(at) for at in range(100)]
         warm = [timed(partial(prompts.wave, one, language)) for one in asked]
@@ -99,7 +102,7 @@ def bench_loudspeaker(place: dict[str, str], folder: Path) -> None:
     """Print the times from play to sound and from stop to silence, and the gaps in the sound."""
     os.environ.update(place)
     renderer = Renderer()
-    path = PromptCache(folder / "played", renderer).wave(" ".join(["Aaaa"] * 30), "en")
+    path = PromptCache(folder / "played", renderer).wave(Speech(" ".join(["Aaaa"] * 30), "en"))
     renderer.close()
     start = time.perf_counter()
     try:

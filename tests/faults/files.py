@@ -15,7 +15,8 @@ from kiosk.journal.checkpoints import Checkpoints
 from kiosk.languages.words import words
 from kiosk.people.may import Purpose
 from kiosk.procedure.load import load_library
-from kiosk.shop import TEXT_CHANGED, Shop
+from kiosk.shop import Shop
+from kiosk.unfinished import TEXT_CHANGED
 from tests.faults.judging import SITE, TOUCH, Withstood
 from tests.faults.shops import PROCEDURE, PROCEDURES, begin, press, read_all, shop, walk_on
 

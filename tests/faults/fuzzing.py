@@ -14,7 +14,7 @@ from contextlib import closing, suppress
 from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime
 from decimal import Decimal
-from functools import cache
+from functools import cache, partial
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
@@ -22,10 +22,12 @@ import numpy as np
 from hypothesis import strategies as st
 
 from kiosk.clock import SystemClock
+from kiosk.engine.commands import Channel, Evidence
 from kiosk.journal import checkpoints as cp
-from kiosk.journal.backup import BackupFailed, restore
+from kiosk.journal.backup import BackupFailed, back_up, restore
 from kiosk.journal.codec import UnknownEvent
 from kiosk.journal.keys import KEY_FILE, NoKey, as_pem, from_pem, signing_key
+from kiosk.journal.shop_facts import RemarkRecorded, ShopEvent
 from kiosk.journal.store import FILE, Journal, JournalFailed
 from kiosk.journal.verify import check, export
 from kiosk.journal.witness import judge
@@ -45,9 +47,15 @@ from kiosk.procedure.authorities import load_authorities
 from kiosk.procedure.fault import FaultyFile
 from kiosk.procedure.fit import fit
 from kiosk.procedure.load import Library, load_library, load_procedure, load_record
-from kiosk.procedure.load_review import load_deviation_rules, load_schedule
+from kiosk.procedure.load_review import (
+    load_deviation_rules,
+    load_kind_schedule,
+    load_schedule,
+)
 from kiosk.procedure.model import Common, LimitsProfile, MachineKind
 from kiosk.procedure.site import Site, load_site
+from kiosk.remarks import carried
+from kiosk.remarks.sounds import Sounds
 from kiosk.review.result_file import read_csv
 from kiosk.review.schedule import opening_hours
 from kiosk.setup.draft import DRAFT_FILE, Draft
@@ -57,6 +65,7 @@ from kiosk.speaking.prompt_cache import is_whole
 from kiosk.speaking.pyttsx3_driver import checked_length
 from kiosk.speaking.recordings import Recording, Recordings
 from kiosk.speaking.voices import SpeechFailed
+from tests.own_kind import DUE, NAME
 from tests.tampering import evident
 
 EXAMPLES = int(os.environ.get("KIOSK_FUZZ_EXAMPLES", "12"))
@@ -372,10 +381,22 @@ def _journal(path: Path) -> None:
             _told(bool(str(error)))
 
 
+def _backup(folder: Path) -> list[bytes]:
+    """Return a backup that carries the sound of a remark."""
+    made = evident(folder / "backed-up", sessions=1)
+    sounds = Sounds(made.folder)
+    with closing(Journal(made.folder)) as journal:
+        fact = RemarkRecorded("s0", "step-1", "ana", sounds.keep(b"RIFF" * 500), 2.0, True)
+        journal.append_shop([ShopEvent(SystemClock().now(), Evidence(Channel.TOUCH), fact)])
+    target = folder / "with-remarks.db"
+    back_up(made.file, target, partial(carried.pack, sounds, carried.Tally()))
+    return [target.read_bytes()]
+
+
 def _restore(path: Path) -> None:
     into = path.parent / "restored"
     try:
-        restore(path, into, SystemClock())
+        restore(path, into, SystemClock(), partial(carried.unpack, Sounds(into), carried.Tally()))
         with closing(Journal(into)) as journal:
             assert journal.verify().whole
     finally:
@@ -394,6 +415,10 @@ def _signed(folder: Path) -> list[bytes]:
     sign("es", drafts("es", library())[:3], "Ana", at, folder)
     sign("ko", drafts("ko", library())[:1], "Mina", at, folder)
     return [(folder / SIGNED).read_bytes()]
+
+
+_DUE = DUE.replace(NAME, "twin-gravity").replace("part: door", "part: o-rings").encode()
+"""As if the kind were a site's own."""
 
 
 def _people(path: Path) -> None:
@@ -435,6 +460,8 @@ TARGETS = (
            _shipped_files("review/deviations.yaml"), load_deviation_rules, FAULTY),
     Target("schedule", "schedule.yaml", _shipped_files("review/schedule.yaml"),
            lambda path: load_schedule(path, library()), FAULTY),
+    Target("what is due on an own kind", "twin-gravity.yaml",
+           lambda _: [_DUE], lambda path: load_kind_schedule(path, library()), FAULTY),
     Target("authorities", "authorities.yaml",
            _shipped_files("laboratory/authorities.yaml"), load_authorities, FAULTY),
     Target("site", "site.toml",
@@ -456,6 +483,8 @@ TARGETS = (
            (JournalFailed, UnknownEvent), names_file=False),
     Target("backup", "backup.db", lambda folder: [_evident(folder)[0]], _restore,
            (BackupFailed, JournalFailed), names_file=False),
+    Target("backup with remarks", "backup.db", _backup, _restore,
+           (BackupFailed, JournalFailed, UnknownEvent), names_file=False),
     Target("names and remarks", "people.db", _beside, _people, (BesideFailed,)),
     Target("signed texts", SIGNED, _signed, lambda path: signatures(path.parent), (SignedFailed,)),
     Target("public key", "key.pem", _public, from_pem, (NoKey,)),

@@ -61,6 +61,7 @@ def walk_on(session: Session, clock: object, answers: int = 10_000) -> None:
 def read_all(of: Shop) -> None:
     """Ask everything that reads the journal: board, ledger, lines of the log, faults."""
     of.cards()
+    of.due()
     of.faults()
     now = of.clock.now().utc
     with closing(of.ledger()) as ledger:
@@ -69,7 +70,7 @@ def read_all(of: Shop) -> None:
             stamp(line.begun_utc)
             ledger.record(line.session)
             ledger.deviations(line.session)
-        ledger.eyes_first(now, practice=True)
+        ledger.eyes_first(now, practice=True, entered=())
     for session in of.journal.sessions():
         events = of.journal.events(session)
         session_line(session, events)

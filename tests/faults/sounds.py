@@ -46,7 +46,7 @@ def speaker_unplugged(folder: Path, tries: int, chance: random.Random) -> Withst
                     recording.close()
             _until(lambda said=voice: said.notice)
             found.saw(voice.notice)
-            _until(lambda walk=worker.walk: not walk.speaking)
+            _until(lambda walk=worker.walk: not walk.intercom.speaking)
             worker.on(8)
             voice.close()
             worker.close()

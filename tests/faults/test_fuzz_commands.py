@@ -22,6 +22,8 @@ COMMANDS = (
     ("export", ["log", "verify", "{file}"]),
     ("journal", ["log", "verify", "{file}"]),
     ("backup", ["log", "restore", "{file}", "--new-device"]),
+    ("backup with remarks", ["log", "restore", "{file}", "--new-device"]),
+    ("backup with remarks", ["log", "verify", "{file}"]),
     ("checkpoints", ["log", "verify", "{journal}", "--checkpoints", "{file}"]),
     ("public key", ["log", "verify", "{journal}", "--key", "{file}"]),
     ("list of models", ["voice", "list"]),

@@ -1,70 +1,12 @@
-"""Plans made in code: a few words for each step."""
+"""Plans for the prover: one with every kind of step, and one of any length."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
 from decimal import Decimal
 
-from kiosk.procedure.model import Condition, Problem, Standing, Strength
-from kiosk.procedure.plan import (
-    Count,
-    Do,
-    Hold,
-    Inspect,
-    JudgedBy,
-    Measure,
-    Plan,
-    Repeat,
-    Step,
-    Task,
-    Wait,
-)
-
-PROBLEMS = {
-    "noise": Problem(
-        name={"en": "strange noise"}, corrective={"en": "Listen."}, source="common practice"
-    ),
-    "broken": Problem(
-        name={"en": "broken part"},
-        corrective={"en": "Stop."},
-        source="common practice",
-        stops_service=True,
-    ),
-}
-
-
-def step(
-    name: str,
-    task: Task | None = None,
-    *,
-    requires: Iterable[str] = (),
-    establishes: Iterable[str] = (),
-    ends: Iterable[str] = (),
-) -> Step:
-    """A step whose sentence is its name."""
-    return Step(
-        id=name,
-        phase="work",
-        say={"en": f"Do {name}."},
-        task=Do() if task is None else task,
-        requires=tuple(requires),
-        establishes=tuple(establishes),
-        ends=tuple(ends),
-    )
-
-
-def hold(
-    name: str,
-    establishes: str,
-    *,
-    requires: Iterable[str] = (),
-    ends: Iterable[str] = (),
-    strength: Strength = Strength.PHRASE,
-    verify: bool = False,
-) -> Step:
-    """A hold that establishes one condition."""
-    task = Hold({"en": f"{establishes} now"}, strength, {"en": "Try it."} if verify else None)
-    return step(name, task, requires=requires, establishes=[establishes], ends=ends)
+from kiosk.procedure.model import Strength
+from kiosk.procedure.plan import Count, Inspect, JudgedBy, Measure, Plan, Repeat, Step, Wait
+from tests.plans import hold, plan, step
 
 
 def measure(least: int = 0, most: int = 20, limit: tuple[int, int] | None = (2, 5)) -> Measure:
@@ -77,46 +19,6 @@ WAIT = Wait(60.0)
 REPEAT = Repeat(2, 3, {"en": "Clear?"})
 COUNT = Count("seal", {"en": "seal"}, 2)
 INSPECT = Inspect("seal", {"en": "seal"})
-
-
-def plan(
-    *steps: Step,
-    lapses: Iterable[str] = (),
-    hazards: Iterable[str] = (),
-    warned: Iterable[str] = (),
-    problems: Mapping[str, Problem] | None = None,
-) -> Plan:
-    """A plan of steps, numbered as lines 10, 20, 30 ... of `made.yaml`."""
-    numbered = tuple(
-        Step(**{n: getattr(one, n) for n in Step.__slots__} | {"line": 10 * place})
-        for place, one in enumerate(steps, 1)
-    )
-    names = {n for one in steps for n in (*one.requires, *one.establishes, *one.ends)}
-    conditions = {
-        name: Condition(
-            name={"en": name},
-            lapses=name in set(lapses),
-            present={"en": f"Beware of {name}."} if name in set(hazards) else None,
-            without={"en": f"No {name}."} if name in set(warned) else None,
-        )
-        for name in sorted(names)
-    }
-    return Plan(
-        procedure="made",
-        version=1,
-        digest="made",
-        title={"en": "Made"},
-        machine="m1",
-        machine_name="Machine 1",
-        during=Standing.COMING_APART,
-        leaves=Standing.DRYING,
-        follow={"en": "The manual comes first."},
-        phases={"work": {"en": "Work"}},
-        steps=numbered,
-        conditions=conditions,
-        problems=PROBLEMS if problems is None else problems,
-        file="made.yaml",
-    )
 
 
 def every_kind() -> Plan:

@@ -7,7 +7,8 @@ from kiosk.proof.must_hold import must_hold
 from kiosk.proof.prove import Sound, prove, shape
 from kiosk.proof.search import Counterexample, search
 from kiosk.proof.story import as_fault, story
-from tests.proof.plans import chain, every_kind, hold, measure, plan, step
+from tests.plans import hold, plan, step
+from tests.proof.plans import chain, every_kind, measure
 
 
 def faults(bad: Plan) -> list[str]:

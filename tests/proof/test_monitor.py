@@ -15,11 +15,12 @@ from kiosk.engine import events as e
 from kiosk.journal.store import Journal
 from kiosk.procedure.plan import Wait
 from kiosk.proof.audit import audit
-from tests.proof.plans import every_kind, hold, plan, step
+from tests.plans import hold, plan, step
+from tests.proof.plans import every_kind
 from tests.proof.walks import LONG, TOUCH, Walk
 
 PLAN = every_kind()
-NOISE = "noise"
+LEAK = "leak"
 
 
 def rules(events: Sequence[e.Event]) -> list[str]:
@@ -69,7 +70,7 @@ def test_a_walk_by_touch_breaks_no_rule():
 def test_a_walk_with_everything_in_it_breaks_no_rule():
     walk = Walk(PLAN).to("flush").do(c.Confirm()).do(c.No()).do(c.Back())
     walk.to("soak").do(c.Pause()).do(c.HandOver("cem", "es")).do(c.Resume())
-    walk.to("open").do(c.CallProblem()).do(c.NameReason(NOISE)).do(c.Resume()).to("open")
+    walk.to("open").do(c.CallProblem()).do(c.NameReason(LEAK)).do(c.Resume()).to("open")
     walk.do(c.HandOver("dee", "ko")).to("look").do(c.Pause())
     walk.boot = "b1"
     walk.do(c.Restart()).do(c.End()).do(c.No()).do(c.Resume()).to("power")
@@ -206,9 +207,9 @@ def test_a_hazard_that_is_let_go_without_a_step_is_found():
 
 
 def test_a_problem_that_stops_the_machine_is_not_run_on_after():
-    walk = Walk(PLAN).to("soak").do(c.CallProblem()).do(c.NameReason("broken"))
+    walk = Walk(PLAN).to("soak").do(c.CallProblem()).do(c.NameReason("hurt"))
     at = c.Instant(9e3, 9e3, "b0")
-    resumed = [e.SessionResumed("broken"), e.StepEntered("soak", "soak")]
+    resumed = [e.SessionResumed("hurt"), e.StepEntered("soak", "soak")]
     assert "stopped" in rules([*walk.events, *(e.Event(at, TOUCH, one) for one in resumed)])
 
 

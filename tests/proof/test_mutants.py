@@ -14,7 +14,8 @@ from kiosk.engine.state import Stage, State
 from kiosk.procedure.plan import Plan
 from kiosk.proof.search import Counterexample, Decide, Proof, search
 from kiosk.proof.story import story
-from tests.proof.plans import INSPECT, REPEAT, WAIT, hold, measure, plan, step
+from tests.plans import hold, plan, step
+from tests.proof.plans import INSPECT, REPEAT, WAIT, measure
 
 LOCKOUT = plan(
     step("tools"),
@@ -203,9 +204,9 @@ def test_a_restart_that_forgets_what_stops_the_machine():
     assert words(found) == [
         "begins the session",
         "calls a problem",
-        "names the reason 'broken'",
+        "names the reason 'hurt'",
         "sees the kiosk restart",
-        "names the reason 'noise'",
+        "names the reason 'leak'",
         "says continue",
     ]
     assert isinstance(found, Counterexample)

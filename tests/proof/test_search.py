@@ -9,7 +9,8 @@ from kiosk.engine.state import Mode, State
 from kiosk.proof.account import Account
 from kiosk.proof.quotient import Quotient
 from kiosk.proof.search import Proof, TooManyStates, _Search, search
-from tests.proof.plans import chain, every_kind, hold, plan, step
+from tests.plans import hold, plan, step
+from tests.proof.plans import chain, every_kind
 
 
 def proven(outcome: object) -> Proof:

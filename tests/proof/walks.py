@@ -24,7 +24,7 @@ def right_act(plan: Plan, state: State) -> c.Act:
         case Mode.HELD if state.ending:
             return c.No()
         case Mode.HELD if state.because == "problem" and not state.reason:
-            return c.NameReason("noise")
+            return c.NameReason("leak")
         case Mode.HELD:
             return c.Resume()
         case _:

@@ -30,7 +30,8 @@ from kiosk.proof.account import Account
 from kiosk.proof.audit import audit
 from kiosk.proof.monitor import Monitor
 from kiosk.session import Session
-from tests.proof.plans import chain, every_kind, hold, plan, step
+from tests.plans import hold, plan, step
+from tests.proof.plans import chain, every_kind
 from tests.proof.walks import TOUCH, VOICE, right_act
 from tests.properties.machine_clock import MEMORY, FakeClock
 
@@ -66,7 +67,7 @@ ACTS = st.one_of(
             c.TimeUp(),
             c.Restart(),
             *(c.Inspected(one) for one in c.Finding),
-            *(c.NameReason(one) for one in ("noise", "broken", "moonlight")),
+            *(c.NameReason(one) for one in ("leak", "hurt", "moonlight")),
             *(c.Witness(one) for one in ("ana", "ben")),
             *(c.HandOver(one, "es") for one in ("ana", "ben")),
             c.Speak("ko"),

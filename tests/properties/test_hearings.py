@@ -18,7 +18,7 @@ from kiosk.listening.ear import DOUBTFUL, NOT_ALLOWED, Heard
 from kiosk.procedure.plan import Hold, Plan
 from kiosk.session import Session
 from kiosk.walk import Walk
-from tests.proof.plans import hold, plan, step
+from tests.plans import hold, plan, step
 from tests.properties.machine_clock import MEMORY, FakeClock
 from tests.unit.test_walk import ANA, SITE, TOUCH
 

@@ -47,6 +47,7 @@ from kiosk.walk import Walk
 from tests.plans import EVERY_KIND
 from tests.proof.walks import TOUCH, right_act
 from tests.properties.machine_clock import MEMORY, FakeClock
+from tests.screens.scene import FakeHearing
 
 PLANS = ("every kind", "close-twin-gravity", "open-single-pump")
 HOLD_ACTS = (c.GivePhrase, c.Yes, c.No)
@@ -87,27 +88,6 @@ class Voice:
     def close(self) -> None: ...
 
 
-class Ear:
-    """Hears what it may, and nothing while it is deaf."""
-
-    notice = ""
-
-    def __init__(self) -> None:
-        self.allowed: tuple[str, ...] = ()
-        self.deaf = False
-
-    def allow(self, phrases: Iterable[str]) -> None:
-        self.allowed = tuple(phrases)
-
-    def deafen(self) -> None:
-        self.deaf = True
-
-    def undeafen(self, *, at_once: bool = False) -> None:
-        self.deaf = False
-
-    def speak(self, language: str, worker: str = "") -> None: ...
-
-
 class Running(RuleBasedStateMachine):
     """The kiosk with one session open, its journal in a folder of its own."""
 
@@ -122,7 +102,7 @@ class Running(RuleBasedStateMachine):
         self.walk.begin(people[worker % len(people)])
 
     def open(self, session: Session) -> None:
-        self.voice, self.ear = Voice(), Ear()
+        self.voice, self.ear = Voice(), FakeHearing()
         self.changes = 0
         self.walk = Walk(session, site(), self.clock, self.voice, self.ear, self.changed)
 
@@ -238,7 +218,7 @@ class Running(RuleBasedStateMachine):
             assert self.state.in_force.issuperset(step.requires)
             if isinstance(step.task, Hold):
                 assert c.Confirm() not in self.walk._grammar.values()
-        assert not self.ear.deaf or self.walk.speaking
+        assert not self.ear.deaf or self.walk.intercom.speaking
         assert all(line.strip() for line in self.walk.lines()) or self.walk.session.over
 
 

@@ -25,8 +25,6 @@ Shape = tuple[int, int, tuple[str, ...]]
 def letters() -> str:
     """Every character that can be drawn and is not a space."""
     ascii_ones = map(chr, range(33, 127))
-    # A capital O and a zero are drawn alike: the letter first.
-    ascii_ones = sorted(ascii_ones, key=str.isdigit)
     others = map(chr, [*range(0xA1, 0x250), *range(0x1EA0, 0x1EFA), *range(0x2010, 0x2030)])
     return "".join(one for one in (*ascii_ones, *others) if glyph(one) is not None)
 
@@ -98,8 +96,3 @@ def _letter_at(drawn: Sequence[str], x: int, y: int) -> tuple[str, int]:
         if all(drawn[y + top + at][left : left + wide] == row for at, row in enumerate(shape)):
             best, size = letter, (wide - out, len(shape))
     return best, size[0]
-
-
-def same(one: str, other: str) -> bool:
-    """True when two texts read alike; a zero and a capital O are drawn alike."""
-    return one.replace("0", "O") == other.replace("0", "O")

@@ -78,21 +78,26 @@ class FakeVoice:
 
 
 class FakeHearing:
-    """Hears nothing, and remembers what it may hear."""
+    """Hears nothing, and remembers what it may hear, and of whom."""
 
     notice = ""
 
     def __init__(self) -> None:
         self.allowed: tuple[str, ...] = ()
+        self.deaf = False
+        self.language = self.worker = ""
 
     def allow(self, phrases: Iterable[str]) -> None:
         self.allowed = tuple(phrases)
 
-    def deafen(self) -> None: ...
+    def deafen(self) -> None:
+        self.deaf = True
 
-    def undeafen(self, *, at_once: bool = False) -> None: ...
+    def undeafen(self, *, at_once: bool = False) -> None:
+        self.deaf = False
 
-    def speak(self, language: str, worker: str = "") -> None: ...
+    def speak(self, language: str, worker: str = "") -> None:
+        self.language, self.worker = language, worker
 
 
 class Kiosk:

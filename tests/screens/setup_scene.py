@@ -12,6 +12,7 @@ from kiosk.listening.microphone import NoMicrophone
 from kiosk.listening.models import Missing
 from kiosk.listening.sources import Source
 from kiosk.procedure.load import Library, load_library
+from kiosk.procedure.site import Site
 from kiosk.screens.reading import decimal_mark
 from kiosk.screens.setup_app import SetupApp
 from kiosk.screens.setup_sound import Sound
@@ -88,14 +89,16 @@ async def setting_up(
     size: tuple[int, int] = (80, 24),
     sound: Sound = SILENT,
     library: Library | None = None,
+    library_of: Callable[[Site], Library] | None = None,
 ) -> AsyncIterator[Setting]:
-    """The setup of a data folder."""
+    """The setup of a data folder. `library_of` gives the procedures of the site that is made."""
     clock = StillClock()
     known = library or load_library(shipped("procedures"))
+    for_site = library_of or (lambda _: known)
     with closing(Journal(folder)) as journal:
         app = SetupApp(
             Draft.of(folder), known, clock,
-            lambda site: Shop(site, known, journal, clock, folder), sound,
+            lambda site: Shop(site, for_site(site), journal, clock, folder), sound,
         )  # fmt: skip
         async with app.run_test(size=size):
             it = Setting(app, clock)
@@ -113,7 +116,9 @@ async def find(it: Setting, label: str) -> None:
     await it.touch(label)
 
 
-async def answer_all(it: Setting, language: str = "en", seen: Seen = lambda _: None) -> None:
+async def answer_all(
+    it: Setting, language: str = "en", seen: Seen = lambda _: None, kind: str = "single-pump"
+) -> None:
     """Answer every question of a new site by touch; `seen` is told what is on the screen."""
     said, library = words(language), it.app.flow.library
     say = it.say = said.say
@@ -125,61 +130,37 @@ async def answer_all(it: Setting, language: str = "en", seen: Seen = lambda _: N
         await it.tap(text)
         await press(say("setup-take"))
 
-    seen("language")
-    await press(say("language-name"))
-    seen("practice")
-    await press(say("setup-real"))
-    seen("name")
-    await take("Jo")
-    seen("time zone")
-    await press(say("setup-zone-america"))
-    seen("letters")
-    await press("C")
-    seen("cities")
-    await press("Chicago")
-    seen("opens")
-    await it.digits("1000")
-    seen("closes")
-    await it.digits("2130")
-    seen("closed days")
-    await press(say("setup-weekday", day="monday"))
-    seen("one day closed")
-    await press(say("setup-done"))
-    seen("limits")
-    await press(said.text(library.limits["food-code-2022"].title))
-    seen("kind")
-    await press(said.text(library.kinds["single-pump"].title))
-    seen("machine name")
-    await take("W")
-    seen("isolation")
-    await press(say("setup-option-isolation-plug"))
-    seen("amounts")
-    await press(say("setup-amounts-right"))
-    seen("machines")
-    await press(say("setup-done"))
-    seen("thermometer")
-    await press(say("setup-option-thermometer-celsius"))
-    seen("sink")
-    await press(say("setup-option-sink-three"))
-    seen("product")
-    await take("Cl")
-    seen("chlorine")
-    await it.digits("55.4")
-    seen("packet")
-    await it.digits("2")
-    seen("strength")
-    await it.digits("100")
-    seen("dose")
-    await press(say("setup-dose-right"))
-    seen("rinse")
-    await press(say("setup-option-label-rinse-no"))
-    seen("languages")
-    await press(say("language-name"))
-    await press(say("setup-done"))
-    seen("person name")
-    await take("Ana")
-    seen("role")
-    await press(say("people-role-supervisor"))
-    seen("people")
-    await press(say("setup-done"))
+    for name, answer, text in (
+        ("language", press, say("language-name")),
+        ("practice", press, say("setup-real")),
+        ("name", take, "Jo"),
+        ("time zone", press, say("setup-zone-america")),
+        ("letters", press, "C"),
+        ("cities", press, "Chicago"),
+        ("opens", it.digits, "1000"),
+        ("closes", it.digits, "2130"),
+        ("closed days", press, say("setup-weekday", day="monday")),
+        ("one day closed", press, say("setup-done")),
+        ("limits", press, said.text(library.limits["food-code-2022"].title)),
+        ("kind", press, said.text(library.kinds[kind].title)),
+        ("machine name", take, "W"),
+        ("isolation", press, say("setup-option-isolation-plug")),
+        ("amounts", press, say("setup-amounts-right")),
+        ("machines", press, say("setup-done")),
+        ("thermometer", press, say("setup-option-thermometer-celsius")),
+        ("sink", press, say("setup-option-sink-three")),
+        ("product", take, "Cl"),
+        ("chlorine", it.digits, "55.4"),
+        ("packet", it.digits, "2"),
+        ("strength", it.digits, "100"),
+        ("dose", press, say("setup-dose-right")),
+        ("rinse", press, say("setup-option-label-rinse-no")),
+        ("languages", press, say("language-name")),
+        ("one language", press, say("setup-done")),
+        ("person name", take, "Ana"),
+        ("role", press, say("people-role-supervisor")),
+        ("people", press, say("setup-done")),
+    ):
+        seen(name)
+        await answer(text)
     seen("overview")

@@ -81,7 +81,7 @@ async def test_there_is_no_meter_while_the_ear_is_shut(tmp_path):
         meter = await listening(it, -20.0)
         assert await bar(it) != ""
         await it.press("r")
-        assert it.walk.speaking
+        assert it.walk.intercom.speaking
         assert await bar(it) == ""
         await fall_silent(it)
         assert await bar(it) != ""

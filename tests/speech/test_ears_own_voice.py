@@ -22,6 +22,7 @@ from kiosk.listening.sources import WaveFile
 from kiosk.procedure.plan import Hold
 from kiosk.speaking.prompt_cache import PromptCache
 from kiosk.speaking.renderer import Renderer
+from kiosk.speaking.speech import Speech
 from tests.speech.clips import ear_or_skip
 from tests.unit.test_shipped_procedures import plans
 
@@ -65,7 +66,7 @@ def test_the_kiosks_own_question_does_not_answer_itself(prompts, language, stage
     utterances = 0
     for text, allowed in asked:
         assert STAGES[stage] in map(type, allowed.values()), text
-        wave: Path = prompts.wave(text, language)
+        wave: Path = prompts.wave(Speech(text, language))
         for heard in hear_frames(WaveFile(wave).frames(), ear, allowed):
             utterances += 1
             if heard.phrase is not None and isinstance(allowed[heard.phrase], STAGES[stage]):

@@ -23,6 +23,7 @@ from kiosk.speaking.recordings import Recording as Kept
 from kiosk.speaking.recordings import Recordings
 from kiosk.speaking.renderer import Renderer
 from kiosk.speaking.shop_prompts import ShopPrompts
+from kiosk.speaking.speech import Speech
 from kiosk.speaking.voice import KioskVoice, open_voice
 from kiosk.speaking.waves import read
 from tests.sound_server import LOUD, RATE, Recording, missing_for_a_sound_server, null_loudspeaker
@@ -106,7 +107,9 @@ def place_of(piece: NDArray[np.float64], heard: NDArray[np.float64]) -> tuple[in
 def test_what_is_heard_is_the_prompt_and_its_end_is_told(
     voice: KioskVoice, recording: Recording, renderer: Renderer, tmp_path: Path
 ) -> None:
-    with wave.open(str(PromptCache(tmp_path / "prompts", renderer).wave(TEXT, "en"))) as file:
+    with wave.open(
+        str(PromptCache(tmp_path / "prompts", renderer).wave(Speech(TEXT, "en")))
+    ) as file:
         prompt = np.frombuffer(file.readframes(file.getnframes()), "<i2") / 32_768
     ended = threading.Event()
     voice.say(TEXT, "en", ended.set)
@@ -129,7 +132,7 @@ def test_a_crew_members_recording_is_heard_after_what_is_rendered(
     player: Player, recording: Recording, renderer: Renderer, tmp_path: Path
 ) -> None:
     own = tmp_path / "own.wav"
-    renderer.render("Keep your hands away.", "en", "gmw/en-us+f3", 150, own)
+    renderer.render(Speech("Keep your hands away.", "en", "gmw/en-us+f3"), own)
     said = read(own)
     recordings = Recordings(tmp_path)
     recordings.keep(Kept(text="Wear gloves.", language="en", by="p1", at_utc=0.0), said)

@@ -19,6 +19,7 @@ from kiosk.speaking.prompt_cache import PromptCache
 from kiosk.speaking.recordings import Recordings
 from kiosk.speaking.renderer import Renderer
 from kiosk.speaking.shop_prompts import ShopPrompts
+from kiosk.speaking.speech import Speech
 from kiosk.speaking.waves import Samples, as_wave, read
 
 PROCEDURE = "check-twin-gravity"
@@ -75,7 +76,7 @@ def spoken(renderer: Renderer, folder: Path, *parts: str | float) -> Path:
     """A file in which sentences are said, with seconds of a quiet room between them."""
     cache = PromptCache(folder / "spoken", renderer)
     whole = [
-        room(part) if isinstance(part, float) else read(cache.wave(part, "en")) * 0.4
+        room(part) if isinstance(part, float) else read(cache.wave(Speech(part, "en"))) * 0.4
         for part in parts
     ]
     file = folder / "said.wav"

@@ -69,8 +69,8 @@ class Synthesiser:
     def __init__(self) -> None:
         self.asked: list[tuple[str, int, int, int]] = []
 
-    def render(self, text, language, voice, rate, into, pitch=100, volume=100) -> float:
-        self.asked.append((text, rate, pitch, volume))
+    def render(self, speech, into) -> float:
+        self.asked.append((speech.text, speech.rate, speech.pitch, speech.volume))
         into.write_bytes(as_wave(np.full(RATE // 2, 0.25, dtype=np.float32)))
         return 0.5
 

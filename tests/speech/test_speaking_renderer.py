@@ -21,6 +21,7 @@ from numpy.typing import NDArray
 from kiosk.speaking.brighten import brightened
 from kiosk.speaking.prompt_cache import PromptCache
 from kiosk.speaking.renderer import Renderer
+from kiosk.speaking.speech import Speech
 from kiosk.speaking.voices import VOICES, SpeechFailed
 
 pytestmark = [
@@ -75,7 +76,7 @@ def pitch_hz(sound: NDArray[np.float64]) -> float:
 
 
 def speak(renderer: Renderer, text: str, into: Path, voice: str | None = None) -> Path:
-    renderer.render(text, "en", voice, 150, into)
+    renderer.render(Speech(text, "en", voice), into)
     return into
 
 
@@ -83,7 +84,7 @@ def speak(renderer: Renderer, text: str, into: Path, voice: str | None = None) -
 def test_a_sentence_has_sound_of_a_plausible_length(
     renderer: Renderer, tmp_path: Path, language: str
 ) -> None:
-    path = PromptCache(tmp_path, renderer).wave(SENTENCES[language], language)
+    path = PromptCache(tmp_path, renderer).wave(Speech(SENTENCES[language], language))
     sound = samples(path)
     assert 1.0 < len(sound) / 22_050 < 8.0
     assert np.sqrt((sound**2).mean()) > 0.03
@@ -92,13 +93,15 @@ def test_a_sentence_has_sound_of_a_plausible_length(
 
 def test_the_length_is_told(renderer: Renderer, tmp_path: Path) -> None:
     into = tmp_path / "rinse.wav"
-    told = renderer.render("Rinse the bowl.", "en", None, 150, into)
+    told = renderer.render(Speech("Rinse the bowl.", "en"), into)
     assert told == pytest.approx(len(samples(into)) / 22_050)
 
 
 def test_each_language_speaks_a_number_in_its_own_words(renderer: Renderer, tmp_path: Path) -> None:
     prompts = PromptCache(tmp_path, renderer)
-    lengths = {len(samples(prompts.wave("72", language))) for language in ("en", "es", "ko")}
+    lengths = {
+        len(samples(prompts.wave(Speech("72", language)))) for language in ("en", "es", "ko")
+    }
     assert len(lengths) == 3
 
 
@@ -124,7 +127,8 @@ def test_an_unknown_voice_is_named_and_nobody_speaks_instead(
 def test_the_rate_of_a_request_holds_for_that_request(renderer: Renderer, tmp_path: Path) -> None:
     into = tmp_path / "rate.wav"
     rates = [80, 160, 80, 320, 160, 320] * 5
-    seconds = [renderer.render(SENTENCES["ko"], "ko", None, rate, into) for rate in rates]
+    texts = [Speech(SENTENCES["ko"], "ko", rate=rate) for rate in rates]
+    seconds = [renderer.render(text, into) for text in texts]
     for rate in (80, 160, 320):
         same = [length for length, of in zip(seconds, rates, strict=True) if of == rate]
         assert max(same) < 1.05 * min(same)
@@ -137,7 +141,7 @@ def test_pitch_and_volume_of_a_request_hold_for_that_request(
     made: dict[tuple[int, int], NDArray[np.float64]] = {}
     for pitch, volume in ((100, 100), (150, 100), (100, 50), (100, 140), (100, 100)):
         into = tmp_path / "tone.wav"
-        renderer.render(SENTENCES["en"], "en", None, 150, into, pitch, volume)
+        renderer.render(Speech(SENTENCES["en"], "en", pitch=pitch, volume=volume), into)
         made[pitch, volume] = samples(into)
     loudness = {how: np.sqrt((sound**2).mean()) for how, sound in made.items()}
     assert pitch_hz(made[150, 100]) > 1.15 * pitch_hz(made[100, 100])
@@ -178,8 +182,7 @@ def test_brightening_keeps_the_power_and_raises_an_octave_by_six_decibels() -> N
 def test_many_texts_in_a_row_are_each_whole(renderer: Renderer, tmp_path: Path) -> None:
     texts = ["Rinse.", "Rinse the bowl and the beater, then look at the water."] * 15
     told = [
-        renderer.render(text, "en", None, 150, tmp_path / f"{at}.wav")
-        for at, text in enumerate(texts)
+        renderer.render(Speech(text, "en"), tmp_path / f"{at}.wav") for at, text in enumerate(texts)
     ]
     for at, seconds in enumerate(told):
         assert len(samples(tmp_path / f"{at}.wav")) / 22_050 == pytest.approx(seconds)
@@ -269,6 +272,7 @@ STILL_BUSY = """
 import sys
 from pathlib import Path
 from kiosk.speaking import pyttsx3_driver
+from kiosk.speaking.speech import Speech
 pyttsx3_driver.load_espeak()
 from pyttsx3 import engine
 from pyttsx3.drivers import _espeak
@@ -280,7 +284,7 @@ class BusyEngine(engine.Engine):
 
 engine.Engine = BusyEngine
 driver = pyttsx3_driver.Pyttsx3Driver()
-driver.render("Pull the plug. " * 60, "en", None, 150, Path(sys.argv[1]))
+driver.render(Speech("Pull the plug. " * 60, "en"), Path(sys.argv[1]))
 """
 
 

@@ -17,6 +17,7 @@ from kiosk.listening.listener import FIRST_MOMENT_S, Listener
 from kiosk.speaking.player import wave_seconds
 from kiosk.speaking.prompt_cache import PromptCache
 from kiosk.speaking.renderer import Renderer
+from kiosk.speaking.speech import Speech
 from tests.speech.echoes import BEFORE_S, Kiosk, Room
 from tests.unit.test_listener import Line, Parrot
 
@@ -30,7 +31,7 @@ SAID = "Warning. If the power is on after all, the open drives turn. Keep hands 
 @pytest.fixture(scope="module")
 def prompt(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Path]:
     renderer = Renderer()
-    yield PromptCache(tmp_path_factory.mktemp("prompts"), renderer).wave(SAID, "en")
+    yield PromptCache(tmp_path_factory.mktemp("prompts"), renderer).wave(Speech(SAID, "en"))
     renderer.close()
 
 

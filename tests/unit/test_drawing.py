@@ -379,7 +379,7 @@ def test_wrapped_lines_fit_and_lose_nothing():
 
 def test_files_are_named_by_procedure_machine_and_language(tmp_path):
     written = draw(EVERY_KIND, ("ko", "en", "ko"), tmp_path / "new" / "folder")
-    assert [path.name for path in written] == ["test-m1.svg", "test-m1-ko.html", "test-m1-en.html"]
+    assert [path.name for path in written] == ["made-m1.svg", "made-m1-ko.html", "made-m1-en.html"]
     assert sorted(written) == sorted((tmp_path / "new" / "folder").iterdir())
     assert "SAFETY HOLD" in written[0].read_text(encoding="utf-8")
     assert "안전 확인" in written[1].read_text(encoding="utf-8")

@@ -16,6 +16,7 @@ from kiosk.listening.reference import Reference
 from kiosk.opening import echo_filter
 from kiosk.speaking.prompt_cache import PromptCache
 from kiosk.speaking.renderer import Renderer
+from kiosk.speaking.speech import Speech
 
 needs_voice = pytest.mark.skipif(
     util.find_spec("espeakng_loader") is None, reason="espeakng-loader, which speaks, is missing"
@@ -34,7 +35,7 @@ SAID = (
 def prompts(tmp_path_factory: pytest.TempPathFactory) -> Iterator[list[Path]]:
     renderer = Renderer()
     cache = PromptCache(tmp_path_factory.mktemp("prompts"), renderer)
-    yield [cache.wave(text, "en") for text in SAID]
+    yield [cache.wave(Speech(text, "en")) for text in SAID]
     renderer.close()
 
 

@@ -30,7 +30,7 @@ from kiosk.review.ledger_lines import Stood
 from kiosk.review.parts import wear
 from kiosk.review.record import Asked, Ended, Said
 from kiosk.review.recording import record_of
-from kiosk.review.schedule import Duty, Stand, daily, kept
+from kiosk.review.schedule import DAILY, Duty, Stand, daily, kept
 from tests.proof.walks import TOUCH
 from tests.unit.ledger_shop import (
     FIRST,
@@ -429,12 +429,12 @@ def test_eyes_first_is_what_is_recent_or_open_and_not_signed_off(journal, tmp_pa
     )
     overdue = schedule_deviations(made.spaced(now, practice=True), RULES, site())
     expected = in_order([*seen, *overdue, *(one for one in due if one.session not in signed)])
-    found = made.eyes_first(now, practice=True, limit=None)
+    found = made.eyes_first(now, practice=True, entered=(), limit=None)
     assert without_seq(found) == expected
     assert [one.weight for one in found] == sorted((one.weight for one in found), reverse=True)
-    assert made.eyes_first(now, practice=True, limit=3) == found[:3]
+    assert made.eyes_first(now, practice=True, entered=(), limit=3) == found[:3]
     assert "never-started" in {one.rule for one in found}
-    assert made.eyes_first(now, practice=False, limit=None) == ()
+    assert made.eyes_first(now, practice=False, entered=(), limit=None) == ()
 
 
 # What was due.
@@ -454,6 +454,9 @@ def test_what_became_of_dues_is_the_same_as_from_all_sessions(journal, tmp_path,
     found = made.kept(FIRST, FIRST + timedelta(days=6), now, practice=True)
     assert list(found) == expected
     assert len({one.stand for one in found}) >= 4
+    for duty in DAILY:
+        alone = made.kept(FIRST, FIRST + timedelta(days=6), now, practice=True, duties=(duty,))
+        assert alone == tuple(one for one in found if one.due.duty is duty)
     later = now + 500 * 86_400
     for at in (now, later):
         expected_spaced = spaced(site(), SCHEDULE.intervals, everything, at)

@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 
 from kiosk.speaking.prompt_cache import PART_AGE_S, PromptCache
+from kiosk.speaking.speech import Speech
 from kiosk.speaking.voices import LONGEST_TEXT, SpeechFailed, is_voice, native_voice
 
 
@@ -18,25 +19,16 @@ class FakeRenderer:
 
     def __init__(self, version: str = "1") -> None:
         self.version = version
-        self.asked: list[tuple[str, str, str | None, int]] = []
+        self.asked: list[Speech] = []
         self.failure: Exception | None = None
 
-    def render(
-        self,
-        text: str,
-        language: str,
-        voice: str | None,
-        rate: int,
-        into: Path,
-        pitch: int = 100,
-        volume: int = 100,
-    ) -> float:
-        self.asked.append((text, language, voice, rate))
+    def render(self, speech: Speech, into: Path) -> float:
+        self.asked.append(speech)
         with wave.open(str(into), "wb") as file:
             file.setnchannels(1)
             file.setsampwidth(2)
             file.setframerate(22_050)
-            file.writeframes(f"{text}{language}{voice}{rate}{pitch}{volume}".encode("utf-16"))
+            file.writeframes(repr(speech).encode("utf-16"))
         if self.failure:
             raise self.failure
         return 1.0
@@ -55,16 +47,17 @@ def prompts(tmp_path: Path, renderer: FakeRenderer) -> PromptCache:
 def test_the_second_request_is_served_from_the_folder(
     prompts: PromptCache, renderer: FakeRenderer
 ) -> None:
-    first = prompts.wave("Pull the plug.", "en")
-    assert prompts.wave("Pull the plug.", "en") == first
+    first = prompts.wave(Speech("Pull the plug.", "en"))
+    assert prompts.wave(Speech("Pull the plug.", "en")) == first
     assert len(renderer.asked) == 1
 
 
 def test_white_space_does_not_make_another_prompt(
     prompts: PromptCache, renderer: FakeRenderer
 ) -> None:
-    assert prompts.wave("Pull  the\nplug. ", "en") == prompts.wave("Pull the plug.", "en")
-    assert renderer.asked == [("Pull the plug.", "en", None, 150)]
+    loose, tight = Speech("Pull  the\nplug. ", "en"), Speech("Pull the plug.", "en")
+    assert prompts.wave(loose) == prompts.wave(tight)
+    assert renderer.asked == [Speech("Pull the plug.", "en", rate=150)]
 
 
 def test_all_that_shapes_the_sound_makes_another_prompt(
@@ -72,14 +65,14 @@ def test_all_that_shapes_the_sound_makes_another_prompt(
 ) -> None:
     newer = PromptCache(tmp_path / "prompts", FakeRenderer("2"))
     paths = {
-        prompts.wave("Rinse", "en"),
-        prompts.wave("Rinse.", "en"),
-        prompts.wave("Rinse", "es"),
-        prompts.wave("Rinse", "en", "en-us+f3"),
-        prompts.wave("Rinse", "en", None, 151),
-        prompts.wave("Rinse", "en", pitch=110),
-        prompts.wave("Rinse", "en", volume=110),
-        newer.wave("Rinse", "en"),
+        prompts.wave(Speech("Rinse", "en")),
+        prompts.wave(Speech("Rinse.", "en")),
+        prompts.wave(Speech("Rinse", "es")),
+        prompts.wave(Speech("Rinse", "en", "en-us+f3")),
+        prompts.wave(Speech("Rinse", "en", None, 151)),
+        prompts.wave(Speech("Rinse", "en", pitch=110)),
+        prompts.wave(Speech("Rinse", "en", volume=110)),
+        newer.wave(Speech("Rinse", "en")),
     }
     assert len(paths) == 8
 
@@ -87,7 +80,8 @@ def test_all_that_shapes_the_sound_makes_another_prompt(
 def test_the_languages_own_rate_is_the_same_prompt_as_that_rate_asked_for(
     prompts: PromptCache, renderer: FakeRenderer
 ) -> None:
-    assert prompts.wave("Rinse", "en") == prompts.wave("Rinse", "en", rate=150)
+    own, asked_for = Speech("Rinse", "en"), Speech("Rinse", "en", rate=150)
+    assert prompts.wave(own) == prompts.wave(asked_for)
     assert len(renderer.asked) == 1
 
 
@@ -96,26 +90,26 @@ def test_a_failed_rendering_leaves_nothing_behind(
 ) -> None:
     renderer.failure = SpeechFailed("the worker ended")
     with pytest.raises(SpeechFailed, match="the worker ended"):
-        prompts.wave("Rinse", "en")
+        prompts.wave(Speech("Rinse", "en"))
     assert list((tmp_path / "prompts").iterdir()) == []
     renderer.failure = None
-    assert prompts.wave("Rinse", "en").exists()
+    assert prompts.wave(Speech("Rinse", "en")).exists()
 
 
 def test_a_full_disk_is_a_sentence(prompts: PromptCache, renderer: FakeRenderer) -> None:
     renderer.failure = OSError(28, "No space left on device")
     with pytest.raises(SpeechFailed, match="No space left on device; free some space"):
-        prompts.wave("Rinse", "en")
+        prompts.wave(Speech("Rinse", "en"))
 
 
 @pytest.mark.parametrize("kept_bytes", [0, 20, 44, 50])
 def test_a_file_cut_short_by_a_power_cut_is_rendered_again(
     prompts: PromptCache, renderer: FakeRenderer, kept_bytes: int
 ) -> None:
-    path = prompts.wave("Rinse", "en")
+    path = prompts.wave(Speech("Rinse", "en"))
     whole = path.read_bytes()
     path.write_bytes(whole[:kept_bytes])
-    assert prompts.wave("Rinse", "en").read_bytes() == whole
+    assert prompts.wave(Speech("Rinse", "en")).read_bytes() == whole
     assert len(renderer.asked) == 2
 
 
@@ -141,7 +135,7 @@ def test_the_oldest_prompts_go_when_the_folder_is_too_large(
     tmp_path: Path, renderer: FakeRenderer
 ) -> None:
     prompts = PromptCache(tmp_path, renderer)
-    paths = [prompts.wave(text, "en") for text in ("one", "two", "six")]
+    paths = [prompts.wave(Speech(text, "en")) for text in ("one", "two", "six")]
     for age, path in enumerate(paths):
         os.utime(path, (1_000_000 + age, 1_000_000 + age))
     PromptCache(tmp_path, renderer, most_bytes=2 * paths[0].stat().st_size)
@@ -156,7 +150,7 @@ def test_threads_that_ask_for_the_same_prompt_all_get_a_whole_one(
 
     def ask() -> None:
         start.wait()
-        got.append(prompts.wave("Rinse", "en"))
+        got.append(prompts.wave(Speech("Rinse", "en")))
 
     threads = [threading.Thread(target=ask) for _ in range(8)]
     for thread in threads:
@@ -172,30 +166,30 @@ def test_a_text_with_nothing_to_speak_is_refused(
     prompts: PromptCache, renderer: FakeRenderer, text: str
 ) -> None:
     with pytest.raises(SpeechFailed, match="empty"):
-        prompts.wave(text, "en")
+        prompts.wave(Speech(text, "en"))
     assert renderer.asked == []
 
 
 def test_a_nul_does_not_cut_the_text(prompts: PromptCache, renderer: FakeRenderer) -> None:
-    prompts.wave("Pull\0the plug", "en")
-    assert renderer.asked[0][0] == "Pull the plug"
+    prompts.wave(Speech("Pull\0the plug", "en"))
+    assert renderer.asked[0].text == "Pull the plug"
 
 
 def test_too_long_a_text_is_refused(prompts: PromptCache) -> None:
-    prompts.wave("a" * LONGEST_TEXT, "en")
+    prompts.wave(Speech("a" * LONGEST_TEXT, "en"))
     with pytest.raises(SpeechFailed, match=f"has {LONGEST_TEXT + 1} characters; split it"):
-        prompts.wave("a" * (LONGEST_TEXT + 1), "en")
+        prompts.wave(Speech("a" * (LONGEST_TEXT + 1), "en"))
 
 
 @pytest.mark.parametrize("rate", [79, 451, 0, -5])
 def test_a_rate_the_driver_would_clip_is_refused(prompts: PromptCache, rate: int) -> None:
     with pytest.raises(SpeechFailed, match=f"the rate {rate} is outside 80 to 450"):
-        prompts.wave("Rinse", "en", rate=rate)
+        prompts.wave(Speech("Rinse", "en", rate=rate))
 
 
 def test_a_language_without_a_voice_names_those_that_have_one(prompts: PromptCache) -> None:
     with pytest.raises(SpeechFailed, match=r"'tl'; there are voices for en, es, ko"):
-        prompts.wave("Rinse", "tl")
+        prompts.wave(Speech("Rinse", "tl"))
 
 
 @pytest.mark.parametrize(

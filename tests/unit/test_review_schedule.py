@@ -20,7 +20,18 @@ from kiosk.review.deviations import schedule_deviations, sentence
 from kiosk.review.intervals import next_sample, spaced
 from kiosk.review.schedule import DAILY, BadTime, Duty, Stand, daily, kept, opening_hours
 from kiosk.shipped import shipped
-from tests.unit.review_crew import CHECKS, CLOSES, OPENS, RULES, Shift, ended, library, local, site
+from tests.unit.review_crew import (
+    CHECKS,
+    CLOSES,
+    OPENS,
+    RULES,
+    SAMPLES,
+    Shift,
+    ended,
+    library,
+    local,
+    site,
+)
 
 SCHEDULE = load_schedule(None, library())
 DAY = date(2026, 6, 1)
@@ -207,7 +218,8 @@ def test_a_day_check_is_due_while_the_shop_is_open():
 def test_a_day_check_counts_for_the_day_on_which_it_was_begun(begun, is_):
     record = check_at(begun)
     after = local(DAY + timedelta(days=1), "08:00")
-    found = the_kept(kept(due(DAY), [record], after, practice=True), Duty.CHECK)
+    walks = [record, close_at("21:40")]
+    found = the_kept(kept(due(DAY), walks, after, practice=True), Duty.CHECK)
     assert (found.stand, found.session) == (is_, "" if is_ is Stand.MISSED else record.session)
 
 
@@ -216,7 +228,90 @@ def test_a_day_check_is_one_of_its_own_machine_and_no_evening_work():
     found = kept(due(DAY), records, local(DAY + timedelta(days=1), "08:00"), practice=True)
     assert the_kept(found, Duty.CHECK).session == records[0].session
     assert the_kept(found, Duty.CLOSE).session == records[1].session
-    assert the_kept(found, Duty.CHECK, "counter").stand is Stand.MISSED
+    assert the_kept(found, Duty.CHECK, "counter").stand is Stand.NOT_OPENED
+
+
+# What a day check is missed on: a day on which the machine was walked and not out of service.
+
+NEXT = DAY + timedelta(days=1)
+
+
+def walk_at(procedures, clock, day=DAY, machine="patio", *, out=False):
+    """Return a session of a machine, complete or one that took it out of service."""
+    walk = Shift(machine, procedures[machine], local(day, clock))
+    if not out:
+        return ended(walk)
+    walk.act(c.CallProblem()).act(c.NameReason("hurt")).act(c.TakeOutOfService())
+    return walk.record()
+
+
+def check_stood(*records, day=DAY, **hours):
+    """Return what had become of a day's check on the morning after, among those of three days."""
+    dues = due(day - timedelta(days=1), day + timedelta(days=1), **hours)
+    found = kept(dues, records, local(day + timedelta(days=1), "08:55"), practice=True)
+    return next(
+        one.stand for one in found if one.due.id == f"{day}/{Duty.CHECK}/patio"
+    )  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("walks", "is_"),
+    [
+        ([], Stand.NOT_OPENED),
+        ([walk_at(OPENS, "08:00")], Stand.MISSED),
+        ([walk_at(CLOSES, "21:40")], Stand.MISSED),
+        ([walk_at(SAMPLES, "15:00")], Stand.MISSED),
+        ([Shift("patio", OPENS["patio"], local(DAY, "08:00")).record()], Stand.MISSED),
+        # Another machine, and the work of the days before and after.
+        ([walk_at(OPENS, "08:00", machine="counter")], Stand.NOT_OPENED),
+        ([walk_at(OPENS, "08:00", NEXT)], Stand.NOT_OPENED),
+        ([walk_at(SAMPLES, "15:00", NEXT)], Stand.NOT_OPENED),
+        # The evening before, cleaned after midnight, or only on the next forenoon.
+        ([walk_at(CLOSES, "01:30")], Stand.NOT_OPENED),
+        ([walk_at(CLOSES, "09:30")], Stand.NOT_OPENED),
+        # Begun and left is more than missed.
+        ([Shift("patio", CHECKS["patio"], local(DAY, "12:00")).record()], Stand.NOT_FINISHED),
+    ],
+)
+def test_a_day_check_is_missed_only_where_the_machine_was_walked(walks, is_):
+    assert check_stood(*walks) is is_
+
+
+@pytest.mark.parametrize(
+    ("walks", "is_"),
+    [
+        ([walk_at(OPENS, "08:00"), walk_at(CHECKS, "14:00", out=True)], Stand.OUT_OF_SERVICE),
+        # Mended and put into service again on the same day.
+        (
+            [walk_at(OPENS, "08:00", out=True), walk_at(OPENS, "12:00"), walk_at(CLOSES, "21:40")],
+            Stand.OUT_OF_SERVICE,
+        ),
+        ([walk_at(CHECKS, "12:00", out=True), walk_at(OPENS, "18:00")], Stand.OUT_OF_SERVICE),
+        # Out and mended before the shop opened; out only after the check's time.
+        ([walk_at(OPENS, "07:10", out=True), walk_at(OPENS, "08:30")], Stand.MISSED),
+        ([walk_at(OPENS, "08:00"), walk_at(CLOSES, "21:40", out=True)], Stand.MISSED),
+    ],
+)
+def test_a_day_check_is_not_missed_where_the_machine_stood_out_of_service(walks, is_):
+    assert check_stood(*walks) is is_
+
+
+def test_while_its_time_runs_a_day_check_is_due_whatever_was_walked():
+    for walks in ([], [walk_at(OPENS, "08:00", out=True), walk_at(OPENS, "09:00")]):
+        found = kept(due(DAY), walks, local(DAY, "12:00"), practice=True)
+        assert the_kept(found, Duty.CHECK).stand is Stand.DUE
+
+
+def test_an_evening_is_missed_whatever_was_walked():
+    after = local(NEXT, "08:55")
+    found = kept(due(DAY), [], after, practice=True)
+    assert the_kept(found, Duty.CLOSE).stand is Stand.MISSED
+    assert the_kept(found, Duty.OPEN).stand is Stand.MISSED
+
+
+def test_a_check_that_nobody_could_make_is_no_deviation():
+    found = kept(due(DAY), [], local(NEXT, "08:55"), practice=True)
+    assert schedule_deviations([the_kept(found, Duty.CHECK)], RULES, site()) == ()
 
 
 def test_a_schedule_without_a_day_check_asks_for_none():
@@ -236,7 +331,7 @@ def test_a_schedule_without_a_day_check_asks_for_none():
     ],
 )
 def test_a_late_or_missing_day_check_is_told(language, begun, said):
-    records = [check_at(begun)] if begun else []
+    records = [close_at("21:40"), *([check_at(begun)] if begun else [])]
     found = kept(due(DAY), records, local(DAY + timedelta(days=1), "08:00"), practice=True)
     told = schedule_deviations([the_kept(found, Duty.CHECK)], RULES, site())
     assert [said in sentence(one, words(language)) for one in told] == [True]
@@ -363,7 +458,7 @@ def test_the_calendar_holds_only_what_is_to_come():
     record = close_at("21:40")
     found = kept(due(DAY), [record], record.last_utc, practice=True)
     text = calendar(found, site(), "0a1b", words("en"), record.last_utc)
-    stands = [Stand.MISSED] * 4 + [Stand.DUE, Stand.DONE]
+    stands = [Stand.MISSED] * 2 + [Stand.NOT_OPENED, Stand.MISSED, Stand.DUE, Stand.DONE]
     assert [one.stand for one in found] == stands
     (event,) = vobject.readOne(text.decode("utf-8")).vevent_list
     assert event.uid.value == "2026-06-01.close.counter@0a1b"

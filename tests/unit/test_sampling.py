@@ -9,6 +9,8 @@ from datetime import date, timedelta
 import pytest
 
 from kiosk.journal.store import Journal
+from kiosk.languages.words import languages, words
+from kiosk.review.deviations import sentence
 from kiosk.review.intervals import next_sample
 from kiosk.review.results import Entered, Sample, heads_of
 from kiosk.review.sampling import Sampled, samplings
@@ -93,3 +95,46 @@ def test_the_ledger_says_the_same(tmp_path):
             others = ledger.samplings([], NOW, practice=False)
     assert read == tuple(found(*(one.record() for one in walks), entered=[result()]).values())
     assert {one.last for one in others} == {None}
+
+
+def overdue(ledger, now, entered=()):
+    found = ledger.eyes_first(now, practice=True, entered=entered, limit=None)
+    return [one for one in found if one.facts["duty"] == "sample"]
+
+
+@pytest.fixture
+def sampled(tmp_path):
+    """A ledger in which the one machine was sampled on a day, and the other never."""
+    with closing(Journal(tmp_path)) as journal:
+        write(journal, take().to_the_end())
+        with closing(caught_up(journal, tmp_path)) as ledger:
+            yield ledger
+
+
+def test_a_sample_that_is_overdue_needs_eyes_first(sampled):
+    last = DAY + timedelta(days=45)
+    assert overdue(sampled, local(last, "23:59")) == []
+    (one,) = overdue(sampled, local(last + timedelta(days=1), "00:01"))
+    assert (one.rule, one.machine, one.session) == ("overdue", "patio", "")
+    assert str(last) in sentence(one, words("en"))
+    assert all(sentence(one, words(language)) for language in languages())
+
+
+def test_of_the_heads_of_a_machine_the_one_that_waits_longest_is_told(sampled):
+    now = local(DAY + timedelta(days=60), "12:00")
+    entered = [result(DAY + timedelta(days=days), "right") for days in (5, 50)]
+    (one,) = overdue(sampled, now, entered)
+    assert one.facts["day"] == str(DAY + timedelta(days=45))
+    everywhere = [
+        *entered,
+        result(DAY + timedelta(days=50)),
+        result(DAY + timedelta(days=2), "twist"),
+    ]
+    (one,) = overdue(sampled, now, everywhere)
+    assert one.facts["day"] == str(DAY + timedelta(days=47))
+    everywhere.append(result(DAY + timedelta(days=50), "twist"))
+    assert overdue(sampled, now, everywhere) == []
+
+
+def test_where_the_results_cannot_be_read_nothing_is_said_of_samples(sampled):
+    assert overdue(sampled, local(DAY + timedelta(days=60), "12:00"), None) == []

@@ -218,6 +218,7 @@ report-stand = { $stand ->
     [done-late] done late
     [begun-not-finished] begun, not finished
     [out-of-service] machine out of service
+    [not-opened] machine not used that day
    *[missed] MISSED
 }
 

@@ -25,6 +25,7 @@ setup-wrong = { $n ->
    *[other] { $n } things must be mended first. Nothing was written.
 }
 setup-changed-meanwhile = Somebody else has changed site.toml meanwhile. Nothing was written over it. Stop here, and begin again from that file.
+setup-checking = This shop's own kinds of machine are checked. It takes a moment.
 
 ## What each question is about.
 setup-about-language = Language of the setup
@@ -138,11 +139,15 @@ setup-kind-is = { $hoppers ->
     [one] one hopper
    *[other] { $hoppers } hoppers
 }, { $parts } parts
+setup-kind-own = this shop's own: { $kind }
+setup-kind-spoilt = It cannot be used before it is mended; kiosk check tells all. { $why }
+setup-kind-gone = { $who }: its kind of machine, { $kind }, is not here. Change its kind, or take it off.
 setup-ask-machine-name = What is the machine called in the shop?
 setup-note-machine-name = So that nobody takes it for another one, as by where it stands.
 setup-ask-option = { $who }: { $option }
 setup-ask-machine = { $who }: what is to be changed?
 setup-change-name = name
+setup-change-kind = kind of machine
 setup-change-language = language
 setup-change-role = role
 setup-take-off-machine = Its sessions stay in the record.

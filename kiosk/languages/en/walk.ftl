@@ -133,6 +133,7 @@ nothing-due = Nothing is due.
 not-due = not the usual next
 unfinished = Unfinished, press to go on: { $procedure }, { $worker }
 no-procedure = No procedure can be walked on it.
+some-faulty = Not everything can be walked on it.
 day-or-night = light or dark
 what-is-faulty = what is faulty
 faults-found = { $n ->

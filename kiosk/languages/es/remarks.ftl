@@ -38,7 +38,7 @@ remark-no-player = Este quiosco no tiene con qué hacerlo sonar.
 remark-sounds-erased = También se borró el sonido de { $n ->
     [one] un comentario hablado
    *[other] { $n } comentarios hablados
-}; el diario conserva la huella.
+}; el registro conserva la huella.
 
 report-spoken-remark = comentario hablado
 report-spoken-told = { $who }, { $time }; SHA-256 de su sonido { $hash }

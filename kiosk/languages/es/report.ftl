@@ -219,6 +219,7 @@ report-stand = { $stand ->
     [done-late] hecho tarde
     [begun-not-finished] comenzado, sin terminar
     [out-of-service] máquina fuera de servicio
+    [not-opened] la máquina no se usó ese día
    *[missed] NO HECHO
 }
 

@@ -26,6 +26,7 @@ setup-wrong = { $n ->
    *[other] Antes hay que arreglar { $n } cosas. No se escribió nada.
 }
 setup-changed-meanwhile = Alguien cambió site.toml mientras tanto. No se escribió nada encima. Pare aquí y empiece otra vez desde ese archivo.
+setup-checking = Se revisan los tipos de máquina propios de esta tienda. Tarda un momento.
 
 setup-about-language = Idioma de la preparación
 setup-about-practice = Real o práctica
@@ -135,11 +136,15 @@ setup-kind-is = { $hoppers ->
     [one] una tolva
    *[other] { $hoppers } tolvas
 }, { $parts } piezas
+setup-kind-own = propio de esta tienda: { $kind }
+setup-kind-spoilt = No se puede usar hasta corregirlo; kiosk check lo dice todo. { $why }
+setup-kind-gone = { $who }: su tipo de máquina, { $kind }, no está aquí. Cambie el tipo o quite la máquina.
 setup-ask-machine-name = ¿Cómo se llama la máquina en el local?
 setup-note-machine-name = Que nadie la confunda con otra: por ejemplo, por el lugar donde está.
 setup-ask-option = { $who }: { $option }
 setup-ask-machine = { $who }: ¿qué se cambia?
 setup-change-name = nombre
+setup-change-kind = tipo de máquina
 setup-change-language = idioma
 setup-change-role = función
 setup-take-off-machine = Sus sesiones quedan en el registro.

@@ -193,6 +193,7 @@ nothing-due = No toca nada.
 not-due = no es lo que sigue normalmente
 unfinished = Sin terminar, oprima para seguir: { $procedure }, { $worker }
 no-procedure = No hay procedimiento que se pueda hacer en ella.
+some-faulty = No todo se puede hacer en ella.
 day-or-night = claro u oscuro
 what-is-faulty = qué está mal
 faults-found = { $n ->

@@ -35,7 +35,7 @@ remark-is-altered = 데이터 폴더의 소리가 녹음된 것이 아닙니다.
 remark-is-unreadable = 데이터 폴더의 소리를 읽을 수 없습니다.
 remark-no-player = 이 키오스크에는 재생할 장치가 없습니다.
 
-remark-sounds-erased = 음성 메모 { $n }개의 소리도 지웠습니다. 일지에는 해시가 남습니다.
+remark-sounds-erased = 음성 메모 { $n }개의 소리도 지웠습니다. 기록에는 해시가 남습니다.
 
 report-spoken-remark = 음성 메모
 report-spoken-told = { $who }, { $time }; 소리의 SHA-256 { $hash }

@@ -219,6 +219,7 @@ report-stand = { $stand ->
     [done-late] 늦게 함
     [begun-not-finished] 시작하고 끝내지 않음
     [out-of-service] 기계 사용 중지
+    [not-opened] 그날 기계를 쓰지 않음
    *[missed] 빠뜨림
 }
 

@@ -24,6 +24,7 @@ setup-wrong = { $n ->
    *[other] 먼저 { $n }가지를 고쳐야 합니다. 아무것도 저장하지 않았습니다.
 }
 setup-changed-meanwhile = 그사이 다른 사람이 site.toml을 바꿨습니다. 덮어쓰지 않았습니다. 여기서 멈추고 그 파일에서 다시 시작하세요.
+setup-checking = 이 가게의 기계 종류를 점검하고 있습니다. 잠시 걸립니다.
 
 setup-about-language = 설정 언어
 setup-about-practice = 실제 또는 연습
@@ -132,11 +133,15 @@ setup-note-kind = 믹스가 호퍼에서 어떻게 내려오는지 보세요. �
 setup-kind-is = { $hoppers ->
    *[other] 호퍼 { $hoppers }개
 }, 부품 { $parts }개
+setup-kind-own = 이 가게의 것: { $kind }
+setup-kind-spoilt = 고치기 전에는 쓸 수 없습니다. kiosk check가 모두 알려 줍니다. { $why }
+setup-kind-gone = { $who }: 이 기계의 종류 { $kind }이(가) 여기에 없습니다. 종류를 바꾸거나 기계를 빼세요.
 setup-ask-machine-name = 가게에서 이 기계를 무엇이라고 부릅니까?
 setup-note-machine-name = 다른 기계와 헷갈리지 않게, 이를테면 놓인 자리로 부르세요.
 setup-ask-option = { $who }: { $option }
 setup-ask-machine = { $who }: 무엇을 바꿉니까?
 setup-change-name = 이름
+setup-change-kind = 기계 종류
 setup-change-language = 언어
 setup-change-role = 역할
 setup-take-off-machine = 그 작업들은 기록에 남습니다.

@@ -161,6 +161,7 @@ nothing-due = 지금 할 일이 없습니다.
 not-due = 보통 다음 순서가 아님
 unfinished = 끝나지 않음, 누르면 계속: { $procedure }, { $worker }
 no-procedure = 이 기계에서 할 수 있는 절차가 없습니다.
+some-faulty = 이 기계에서 할 수 없는 절차가 있습니다.
 day-or-night = 밝게 또는 어둡게
 what-is-faulty = 잘못된 것 보기
 faults-found = { $n ->

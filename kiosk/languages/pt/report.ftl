@@ -219,6 +219,7 @@ report-stand = { $stand ->
     [done-late] feito tarde
     [begun-not-finished] começado, não terminado
     [out-of-service] máquina fora de serviço
+    [not-opened] a máquina não foi usada naquele dia
    *[missed] NÃO FEITO
 }
 

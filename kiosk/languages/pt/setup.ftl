@@ -26,6 +26,7 @@ setup-wrong = { $n ->
    *[other] Antes é preciso corrigir { $n } coisas. Nada foi gravado.
 }
 setup-changed-meanwhile = Alguém mudou site.toml enquanto isso. Nada foi gravado por cima. Pare aqui e comece de novo a partir desse arquivo.
+setup-checking = Os tipos de máquina desta loja estão sendo verificados. Leva um momento.
 
 setup-about-language = Idioma da preparação
 setup-about-practice = Real ou prática
@@ -135,11 +136,15 @@ setup-kind-is = { $hoppers ->
     [one] uma tremonha
    *[other] { $hoppers } tremonhas
 }, { $parts } peças
+setup-kind-own = desta loja: { $kind }
+setup-kind-spoilt = Não pode ser usado antes de ser corrigido; kiosk check diz tudo. { $why }
+setup-kind-gone = { $who }: seu tipo de máquina, { $kind }, não está aqui. Mude o tipo ou retire a máquina.
 setup-ask-machine-name = Como se chama a máquina na loja?
 setup-note-machine-name = Para que ninguém a confunda com outra: por exemplo, pelo lugar onde fica.
 setup-ask-option = { $who }: { $option }
 setup-ask-machine = { $who }: o que mudar?
 setup-change-name = nome
+setup-change-kind = tipo de máquina
 setup-change-language = idioma
 setup-change-role = função
 setup-take-off-machine = As sessões dela ficam no registro.

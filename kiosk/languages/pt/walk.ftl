@@ -143,6 +143,7 @@ nothing-due = Nada a fazer.
 not-due = não é o que vem normalmente
 unfinished = Pela metade, aperte para seguir: { $procedure }, { $worker }
 no-procedure = Nenhum procedimento pode ser feito nela.
+some-faulty = Nem tudo pode ser feito nela.
 day-or-night = claro ou escuro
 what-is-faulty = o que está com defeito
 faults-found = { $n ->

@@ -219,6 +219,7 @@ report-stand = { $stand ->
     [done-late] làm trễ
     [begun-not-finished] bắt đầu mà chưa xong
     [out-of-service] máy ngừng dùng
+    [not-opened] hôm đó không dùng máy
    *[missed] BỎ LỠ
 }
 

@@ -24,6 +24,7 @@ setup-wrong = { $n ->
    *[other] Phải sửa { $n } điều trước. Chưa ghi gì cả.
 }
 setup-changed-meanwhile = Có người khác vừa sửa site.toml. Không có gì bị ghi đè. Dừng ở đây và bắt đầu lại từ tệp đó.
+setup-checking = Đang kiểm tra các loại máy của riêng cửa hàng này. Xin chờ một lát.
 
 setup-about-language = Ngôn ngữ cài đặt
 setup-about-practice = Thật hay tập làm
@@ -132,11 +133,15 @@ setup-note-kind = Xem kem nền từ phễu xuống bằng cách nào. Các lo�
 setup-kind-is = { $hoppers ->
    *[other] { $hoppers } phễu
 }, { $parts } linh kiện
+setup-kind-own = của riêng cửa hàng này: { $kind }
+setup-kind-spoilt = Chưa dùng được khi chưa sửa; kiosk check cho biết tất cả. { $why }
+setup-kind-gone = { $who }: loại máy { $kind } không có ở đây. Hãy đổi loại hoặc bỏ máy ra.
 setup-ask-machine-name = Ở cửa hàng gọi máy này là gì?
 setup-note-machine-name = Để không ai nhầm với máy khác, chẳng hạn gọi theo chỗ đặt.
 setup-ask-option = { $who }: { $option }
 setup-ask-machine = { $who }: đổi điều gì?
 setup-change-name = tên
+setup-change-kind = loại máy
 setup-change-language = ngôn ngữ
 setup-change-role = vai trò
 setup-take-off-machine = Các lần làm vẫn còn trong sổ ghi.

@@ -107,6 +107,7 @@ nothing-due = Không có gì đến hạn.
 not-due = không phải việc thường làm tiếp
 unfinished = Chưa xong, bấm để làm tiếp: { $procedure }, { $worker }
 no-procedure = Máy này không có quy trình nào làm được.
+some-faulty = Máy này có quy trình chưa làm được.
 day-or-night = sáng hoặc tối
 what-is-faulty = có lỗi gì
 faults-found = { $n ->

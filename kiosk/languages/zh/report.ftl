@@ -219,6 +219,7 @@ report-stand = { $stand ->
     [done-late] 做晚了
     [begun-not-finished] 开始了没做完
     [out-of-service] 机器停用
+    [not-opened] 当天没用机器
    *[missed] 没做！
 }
 

@@ -24,6 +24,7 @@ setup-wrong = { $n ->
    *[other] 要先改正{ $n }处。什么都没保存。
 }
 setup-changed-meanwhile = 这段时间有人改了 site.toml。没有覆盖它。请在这里停下，从那个文件重新开始。
+setup-checking = 正在检查本店自己的机器种类，请稍等。
 
 setup-about-language = 设置的语言
 setup-about-practice = 真实或练习
@@ -132,11 +133,15 @@ setup-note-kind = 看料浆怎样从料斗下来。这些种类是虚构的；�
 setup-kind-is = { $hoppers ->
    *[other] { $hoppers }个料斗
 }，{ $parts }个零件
+setup-kind-own = 本店自己的：{ $kind }
+setup-kind-spoilt = 改正之前不能使用；kiosk check会全部说明。{ $why }
+setup-kind-gone = { $who }：它的机器种类{ $kind }不在这里。请更换种类，或去掉这台机器。
 setup-ask-machine-name = 店里怎么叫这台机器？
 setup-note-machine-name = 不要让人认错，例如按放的位置叫。
 setup-ask-option = { $who }：{ $option }
 setup-ask-machine = { $who }：要改什么？
 setup-change-name = 名字
+setup-change-kind = 机器种类
 setup-change-language = 语言
 setup-change-role = 职责
 setup-take-off-machine = 它的作业留在记录里。

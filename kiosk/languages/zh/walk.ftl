@@ -108,6 +108,7 @@ nothing-due = 没有该做的。
 not-due = 不是平常的下一项
 unfinished = 没做完，按下继续：{ $procedure }，{ $worker }
 no-procedure = 没有可以在它上面做的规程。
+some-faulty = 它有规程现在不能做。
 day-or-night = 亮色或暗色
 what-is-faulty = 哪里有错
 faults-found = { $n ->
