@@ -1,7 +1,8 @@
 """Every English phrase in every voice, clean and in a kitchen at 10 dB; and people's yes, no, stop:
 
 `python -m tests.bench.bench_phrases`. Numbers are sampled. What is not understood is printed; the
-counts are left beside the models for the page that `bench_ears` writes.
+counts are left beside the models for the page that `bench_ears` writes. With `--letters FILE
+--voice slt` other letters are judged, by the voices that they have not learned from.
 """
 
 from __future__ import annotations
@@ -17,7 +18,11 @@ from typing import Any, Final
 from kiosk.engine import commands as c
 from kiosk.listening.ear import Ear
 from kiosk.listening.grammar import Grammar
+from kiosk.listening.letters import Letters
 from kiosk.listening.models import Missing, open_ear
+from kiosk.listening.second_look import SecondLook
+from kiosk.listening.thresholds import POSSIBLE
+from kiosk.listening.whisper_ear import WhisperEar
 from tests.bench.ears_figures import hear, lists
 from tests.speech.clips import RECORDINGS, Sound, of_file
 from tests.speech.kitchen import in_kitchen
@@ -94,15 +99,18 @@ def main() -> None:
     """Say everything, print what was not understood, and write the counts."""
     asked = argparse.ArgumentParser(description=__doc__)
     asked.add_argument("--into", type=Path, default=COUNTS)
-    asked.add_argument("--kind", default="", help="only kinds that begin so")
+    asked.add_argument("--voice", nargs="*", help="only these voices")
+    asked.add_argument("--letters", type=Path, help="other weights than those that are shipped")
     given = asked.parse_args()
     ear = open_ear("en", threads=1)
     if isinstance(ear, Missing):
         print(ear.mend)
         return
+    if given.letters and isinstance(ear, WhisperEar):
+        ear._second_look = SecondLook(Letters(given.letters), POSSIBLE)
     rows: dict[str, dict[str, Counter[str]]] = defaultdict(lambda: defaultdict(Counter))
     for number, (kind, voice, phrase, allowed, sound) in enumerate(said()):
-        if not kind.startswith(given.kind):
+        if given.voice and voice not in given.voice:
             continue
         noisy = in_kitchen(sound, DECIBELS, NOISES_FROM + number)
         for where, one in (("clean", sound), ("noise", noisy)):
