@@ -250,7 +250,7 @@ def figures(ear: Ear, language: str, hours: float, quick: bool) -> Figures:
     found: Figures = {
         "decode": spread(decodes),
         "factor": factor,
-        "quiet": cost(ear, quiet, listed["step"]),
+        "quiet": statistics.median(cost(ear, quiet, listed["step"]) for _ in range(5)),
         "talk": cost(ear, talk, listed["step"]),
         "understanding": understanding(ear, positives(language, every, noisy_every)),
     }
