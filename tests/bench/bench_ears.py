@@ -128,7 +128,7 @@ def _of_ear(one: Figures) -> list[str]:
         f"| the same from the end of the sound itself (ms) | median {sound1}; {sound2} |",
         f"| decoding (ms) | {decode} |",
         f"| decoding, seconds for a second of sound | {one['factor']:.3f} |",
-        f"| listening to a quiet room, median of five times | {100 * one['quiet']:.1f} % of one core |",
+        f"| listening to a quiet room, median of five | {100 * one['quiet']:.1f} % of one core |",
         f"| listening to constant talk | {100 * one['talk']:.1f} % of one core |",
         f"| loading | {one['loaded_s']:.2f} s, {one['model_mb']:.0f} MB |",
         f"| resident at the end, with the bench's own material | {one['resident_mb']:.0f} MB |",
