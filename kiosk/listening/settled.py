@@ -13,6 +13,7 @@ from kiosk.listening.thresholds import (
     CALL,
     CONFIRMING_PHRASE,
     CONFIRMING_WORD,
+    HOLD,
     NUMBER,
     WORD,
     Likeness,
@@ -62,6 +63,8 @@ def settled(heard: Heard, meanings: Mapping[str, object]) -> Heard:
 
 def _limits(means: object, is_word: bool) -> Likeness | None:
     """Return how well a phrase must fit that was not read at once; None: it never does."""
+    if isinstance(means, c.GivePhrase):
+        return HOLD
     if isinstance(means, CONFIRMING):
         return CONFIRMING_WORD if is_word else CONFIRMING_PHRASE
     if isinstance(means, READ_BACK):

@@ -84,7 +84,10 @@ CALL: Final = Likeness(a_letter=-3.0, above_rival=20.0, above_other=1.0)
 NUMBER: Final = Likeness(a_letter=-1.8, above_rival=5.0, above_other=0.0)
 WORD: Final = Likeness(a_letter=-0.5, above_rival=10.0, above_other=8.0)
 """For a call or a number of a single word."""
-CONFIRMING_PHRASE: Final = Likeness(-1.5, above_rival=20.0, above_other=10.0, agreed=True)
+CONFIRMING_PHRASE: Final = Likeness(-0.8, above_rival=20.0, above_other=10.0, agreed=True)
+HOLD: Final = Likeness(-0.5, above_rival=20.0, above_other=10.0, agreed=True)
+"""For the phrase of a hold: 'ready to turn off' fits 'ready to turn on', which the letters have not
+learned, at 1.38 below."""
 CONFIRMING_WORD: Final = Likeness(-0.5, above_rival=10.0, above_other=10.0, agreed=True)
 """The limits under which a phrase is understood that was written down wrong, by what it means.
 

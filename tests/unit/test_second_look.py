@@ -189,6 +189,12 @@ def test_what_fits_well_at_every_hearing_goes_on(meaning):
     assert settled(alone, {"take a break": meaning}).phrase is None
 
 
+def test_the_phrase_of_a_hold_must_fit_best_of_all():
+    close = replace(HEARD, fit=replace(GOOD, a_letter=-0.6))
+    assert settled(close, {"take a break": c.Confirm()}).phrase == "take a break"
+    assert settled(close, {"take a break": c.GivePhrase()}).phrase is None
+
+
 @pytest.mark.parametrize("meaning", NEVER)
 def test_some_acts_want_the_very_words(meaning):
     assert settled(replace(HEARD, fit=GOOD), {"take a break": meaning}).phrase is None
