@@ -14,6 +14,7 @@ from kiosk.listening.thresholds import (
     CONFIRMING_PHRASE,
     CONFIRMING_WORD,
     HOLD,
+    HOLD_AT_FIRST,
     NUMBER,
     WORD,
     Likeness,
@@ -56,7 +57,8 @@ def settled(heard: Heard, meanings: Mapping[str, object]) -> Heard:
         limits = _limits(means, is_word)
         believed = limits is not None and heard.fit is not None and limits.holds(heard.fit)
     else:
-        unsure = heard.fit is not None and not AT_FIRST.holds(heard.fit)
+        least = HOLD_AT_FIRST if isinstance(means, c.GivePhrase) else AT_FIRST
+        unsure = heard.fit is not None and not least.holds(heard.fit)
         believed = not (unsure and isinstance(means, CONFIRMING))
     return heard if believed else replace(heard, phrase=None, why=DOUBTFUL)
 

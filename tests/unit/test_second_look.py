@@ -226,6 +226,14 @@ def test_what_was_read_at_first_is_settled_whatever_it_means(fit):
     assert settled(first, {"take a break": c.GivePhrase()}) == first
 
 
+def test_what_was_written_down_as_the_phrase_of_a_hold_must_fit_better():
+    first = replace(HEARD, at_second_look=False, fit=replace(GOOD, a_letter=-1.2))
+    assert settled(first, {"take a break": c.Confirm()}) == first
+    assert settled(first, {"take a break": c.GivePhrase()}).phrase is None
+    denied = replace(first, fit=replace(GOOD, above_other=-0.1))
+    assert settled(denied, {"take a break": c.GivePhrase()}).phrase is None
+
+
 def test_what_was_written_down_rashly_confirms_nothing():
     """'yeah' was written down of somebody who said 'six': the letters were nowhere in the sound."""
     rash = replace(HEARD, at_second_look=False, fit=Fit(-7.8, 10.0, 5.0))
