@@ -100,7 +100,7 @@ at 10 dB; on 896 hearings of hold phrases and their opposites; and on people who
 `python -m tests.bench.bench_phrases` counts in other noise, `bench_tally` in ten hours of sound.
 
 Of 672 hearings of an opposite ('i never found everything in place') one fits the hold's phrase
-better than what denies it, at 2.35 below; of 224 of the phrases themselves 222 fit. So a hold's
+better than what denies it, at 2.35 below; of 224 of the phrases themselves 221 fit. So a hold's
 phrase may be understood at a second look; it is said back, and wants a yes, like any other.
 
 Of people who said something else no phrase of several words that goes on fitted within the limits
